@@ -1,0 +1,31 @@
+import { sveltekit } from '@sveltejs/kit/vite';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+	plugins: [sveltekit()],
+	test: {
+		projects: [
+			{
+				extends: true,
+				test: {
+					name: 'unit',
+					environment: 'node',
+					include: ['src/**/*.test.ts', 'tests/*.test.ts'],
+					testTimeout: 60_000
+				}
+			},
+			{
+				extends: true,
+				test: {
+					name: 'browser',
+					environment: 'node',
+					include: ['tests/browser/**/*.test.ts'],
+					globalSetup: ['tests/browser/site.setup.ts'],
+					fileParallelism: false,
+					testTimeout: 120_000,
+					hookTimeout: 120_000
+				}
+			}
+		]
+	}
+});
