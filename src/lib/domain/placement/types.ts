@@ -1,0 +1,41 @@
+import type { Point } from '../shared/geometry';
+import type { Assumption, Finding } from '../shared/findings';
+import type { Lamp } from '../shared/catalogue';
+import type { Working } from '../shared/working';
+
+export type Technique = 'uplight' | 'wash' | 'graze' | 'path' | 'step' | 'drive' | 'area' | 'number';
+
+export interface Reason {
+	/** Id in `shared/rules.ts`. */
+	rule: string;
+	value: number | null;
+	unit: string;
+	/** Why, one sentence, in the person's units. */
+	because: string;
+	/** Id in `shared/sources.ts`. */
+	source: string;
+	working?: Working;
+}
+export interface Fixture {
+	/** Stable across replanning: target id, role, number: `oak/uplight-1`. */
+	id: string;
+	/** On the drawing: letter of what it lights, number in walking order: T1, P3. */
+	label: string;
+	target: { kind: 'tree' | 'wall' | 'walk' | 'drive' | 'steps' | 'seating' | 'number'; id: string };
+	technique: Technique;
+	at: Point;
+	/** Of the lamp above the ground, metres. */
+	height: number;
+	/** Bearing: degrees clockwise from north; tilt: degrees from straight up (0 = up, 180 = down). */
+	aim: { bearing: number; tilt: number; point: { x: number; y: number; z: number } } | null;
+	/** Id in `shared/catalogue.ts`. */
+	model: string;
+	mount: 'stake' | 'flush' | 'surface';
+	lamp: Lamp;
+	reasons: Reason[];
+}
+export interface Placement {
+	fixtures: Fixture[];
+	findings: Finding[];
+	assumptions: Assumption[];
+}

@@ -1,0 +1,418 @@
+/**
+ * The rules of the trade as data: an id, what it says, why, where it comes from. The functions that apply a rule live
+ * in the stage that uses it and take their figures from here.
+ */
+import type { SourceId } from './sources';
+
+export interface Rule {
+	id: string;
+	title: string;
+	says: string;
+	why: string;
+	source: SourceId;
+	/** Figures, in metres, degrees, lux, volts, amperes, fractions. */
+	figures: Readonly<Record<string, number>>;
+}
+const rule = <F extends Record<string, number>>(
+	id: string,
+	title: string,
+	says: string,
+	why: string,
+	source: SourceId,
+	figures: F
+) => ({
+	id,
+	title,
+	says,
+	why,
+	source,
+	figures
+});
+
+export const rules = {
+	'tree.offset': rule(
+		'tree.offset',
+		'Distance from the bark',
+		'An uplight stands further from the trunk the wider the canopy: 150 mm (6 in) up to a 3 m (10 ft) spread, 1.05 m (3 ft 5 in) from a 7.5 m (25 ft) spread, in proportion between.',
+		'Close in, the light would catch only the trunk of a wide tree; far out, it would miss the trunk of a slim one.',
+		'practice',
+		{ nearSpread: 3, nearOffset: 0.15, farSpread: 7.5, farOffset: 1.05, farLow: 0.9, farHigh: 1.2 }
+	),
+	'tree.count': rule(
+		'tree.count',
+		'How many uplights',
+		'One uplight up to about 3.5 m of spread, two to about 7.5 m, three or more beyond, round the trunk, the first on the side it is looked at from. A columnar tree takes one or two close in.',
+		'A wide crown lit from one side reads as half a tree.',
+		'practice',
+		{ one: 3.5, two: 7.5, perFurther: 3.5, columnarTall: 6 }
+	),
+	'tree.beam': rule(
+		'tree.beam',
+		'Beam for the crown',
+		'The narrowest stock beam that covers the crown at its mid-height.',
+		'Light beside the crown goes to the sky.',
+		'physics',
+		{}
+	),
+	'tree.aim': rule(
+		'tree.aim',
+		'Where the beam points',
+		'Through the middle of the crown by a clear way up; at most about 35 degrees from upright; more than 40 degrees from the line of sight of someone on the walk or drive.',
+		'A beam at the trunk alone leaves the crown dark; a beam laid over shines into eyes.',
+		'practice',
+		{ maxLean: 35, clearOfSight: 40 }
+	),
+	'tree.roots': rule(
+		'tree.roots',
+		'Root zone',
+		'Inside twelve trunk diameters dig by hand and go round roots over 25 mm (1 in).',
+		'A cut root is a wound at the base of the tree.',
+		'bs5837',
+		{ perDiameter: 12, keepRoot: 0.025 }
+	),
+	'tree.well': rule(
+		'tree.well',
+		'Flush or staked',
+		'In mown lawn a fixture set flush with the ground on gravel; in a bed a spot on a stake.',
+		'The mower passes over a flush one; a staked one is easier to aim.',
+		'practice',
+		{}
+	),
+	'tree.growth': rule(
+		'tree.growth',
+		'Room to grow',
+		'Leave slack in the cable and aim for the crown of five years on; look again after pruning.',
+		'Trees move; cables do not.',
+		'practice',
+		{ years: 5 }
+	),
+	'wall.setback': rule(
+		'wall.setback',
+		'Distance from the wall',
+		'A soft wash stands off a quarter to a third of the lit height; grazing light on rough stone or brick stands within 300 mm (12 in).',
+		'Nearer, the light piles up at the foot; grazing shows the texture.',
+		'practice',
+		{ low: 0.25, high: 1 / 3, graze: 0.3, grazeTaken: 0.25, mostLit: 6, lowest: 1 }
+	),
+	'wall.spacing': rule(
+		'wall.spacing',
+		'Spacing along the wall',
+		'The widest spacing that keeps brightest to darkest along the wall at mid-height within 3 to 1.',
+		'Wider than that, the wall breaks into scallops.',
+		'physics',
+		{ ratio: 3 }
+	),
+	'wall.openings': rule(
+		'wall.openings',
+		'Doors and windows',
+		'None in front of a door or a garage door, none under a window it would shine into; piers and corners first.',
+		'Nobody wants a lamp in the window or underfoot.',
+		'practice',
+		{ clear: 0.3 }
+	),
+	'wall.level': rule(
+		'wall.level',
+		'How bright a wall',
+		'Dark surroundings 5 to 20 lx on a light finish, 5 to 30 on a medium one; bright surroundings 10 to 50 and 10 to 60.',
+		'The eye judges a wall against what is round it.',
+		'iesLevels',
+		{ darkLow: 5, darkHighLight: 20, darkHighMedium: 30, brightLow: 10, brightHighLight: 50, brightHighMedium: 60 }
+	),
+	'wall.combustible': rule(
+		'wall.combustible',
+		'Hot lamps',
+		'A hot lamp stays as far from siding, mulch and dry leaves as its maker says.',
+		'It can set them alight.',
+		'memory',
+		{}
+	),
+	'path.spacing': rule(
+		'path.spacing',
+		'Spacing of path lights',
+		'About 3 m (10 ft) apart along one edge and not closer; pools still meet along the centre line on alternating sides.',
+		'Closer, a walk looks like a runway.',
+		'practice',
+		{ spacing: 3 }
+	),
+	'path.first': rule(
+		'path.first',
+		'Where a path light comes first',
+		'Where people decide or stumble: the entry, each bend over 30 degrees, each junction, head and foot of steps; then evenly between.',
+		'That is where a foot goes wrong.',
+		'practice',
+		{ bend: 30 }
+	),
+	'path.setback': rule(
+		'path.setback',
+		'Back from the walk',
+		'The outer edge of the lamp 150 to 300 mm (6 to 12 in) from the edge of the walk.',
+		'Out of reach of shoes and mowers.',
+		'practice',
+		{ low: 0.15, high: 0.3 }
+	),
+	'path.level': rule(
+		'path.level',
+		'Light on a walk',
+		'A walk 5 lx on average, at most 5 to 1 average to minimum; 11 lx (1 fc) on each tread.',
+		'Enough to see the next step by.',
+		'iesLevels',
+		{ walk: 5, ratio: 5, tread: 11 }
+	),
+	'drive.setback': rule(
+		'drive.setback',
+		'Back from the drive',
+		'Nothing of the lamp closer than 150 mm (6 in) to the edge of the drive; a stake about 350 mm (14 in) back serves most.',
+		'Tyres and snow shovels stray that far.',
+		'practice',
+		{ clear: 0.15, stake: 0.35 }
+	),
+	'drive.mouth': rule(
+		'drive.mouth',
+		'Mouth of the drive',
+		'A matched pair marks both sides where the drive meets the street, outside the turning sweep of a car; where wheels run off, one more just outside that edge.',
+		'It is the place that drivers look for.',
+		'practice',
+		{ flare: 1 }
+	),
+	'drive.spacing': rule(
+		'drive.spacing',
+		'Spacing along a drive',
+		'3 m (10 ft) or more along an edge; opposite edges in pairs for a formal look, staggered for an even one.',
+		'The edge needs marking, not lighting.',
+		'practice',
+		{ spacing: 3, long: 6, longFrom: 20 }
+	),
+	'drive.sight': rule(
+		'drive.sight',
+		"In a driver's sight",
+		"Heads below about 600 mm (24 in), light downwards, no bare lamp seen from a driver's eye at 1.1 m.",
+		'Glare hides what stands behind it.',
+		'practice',
+		{ head: 0.6, eye: 1.1 }
+	),
+	'glare.shield': rule(
+		'glare.shield',
+		'No bare source',
+		'No bare source seen from walk, drive, windows or next door: path lights shaded, uplights with a cowl.',
+		'The eye closes down to the brightest thing it sees.',
+		'practice',
+		{}
+	),
+	'warm.colour': rule(
+		'warm.colour',
+		'Warm light',
+		'3000 K or less, 2700 K preferred; only where useful, aimed, no brighter than needed, controlled.',
+		'Cold light travels further, and wakes more that should sleep.',
+		'fivePrinciples',
+		{ most: 3000, preferred: 2700 }
+	),
+	'water.clear': rule(
+		'water.clear',
+		'Clear of water',
+		'3.05 m (10 ft) from the edge of a pool, spa or fountain unless the special article allows it; the supply likewise.',
+		'Water and electricity meet in a person.',
+		'nec680',
+		{ clear: 3.05 }
+	),
+	'existing.light': rule(
+		'existing.light',
+		'Lights that are there',
+		'A street lamp or porch light that already does the job is counted, not doubled.',
+		'Two lights where one did is a brighter place and a darker night.',
+		'practice',
+		{}
+	),
+	'supply.height': rule(
+		'supply.height',
+		'Height of the transformer',
+		'Bottom at least 305 mm (12 in) above the ground, upright, on a solid wall or post, in free air, within reach.',
+		'Splash, snow and leaves stay below it.',
+		'practice',
+		{ bottom: 0.305 }
+	),
+	'supply.receptacle': rule(
+		'supply.receptacle',
+		'Receptacle',
+		"A GFCI-protected outdoor receptacle with a cover that closes over the plug, within the transformer's own cord, no extension cord. A missing one is work for a licensed electrician.",
+		'This is where mains and weather meet.',
+		'nec210_8',
+		{ cord: 1.5, cordMost: 1.8 }
+	),
+	'supply.load': rule(
+		'supply.load',
+		'Load on the transformer',
+		'At most 80 % of its rated VA, counted in VA, not watts.',
+		'Hours on end every night is a continuous load.',
+		'nec210_19',
+		{ fraction: 0.8, powerFactor: 0.8 }
+	),
+	'supply.secondary': rule(
+		'supply.secondary',
+		'Secondary circuit',
+		'At most 25 A on one secondary circuit.',
+		'Above that the wiring could start a fire before anything trips.',
+		'nec411',
+		{ amps: 25 }
+	),
+	'supply.regulation': rule(
+		'supply.regulation',
+		'Sag under load',
+		'The volts at the terminals sag by 3 to 8 % from no load to full load.',
+		'It is in the iron and copper of the transformer.',
+		'memory',
+		{ low: 0.03, high: 0.08, taken: 0.05 }
+	),
+	'cable.volts': rule(
+		'cable.volts',
+		'Volts at each lamp',
+		'Each lamp inside its own window: an LED as marked, often 9 to 15 V, a 12 V halogen 10.8 to 12.0 V; lamps of one kind seen together within about 0.5 V.',
+		'Below it a lamp is dim or dark, above it short-lived.',
+		'practice',
+		{ alike: 0.5 }
+	),
+	'cable.drop': rule(
+		'cable.drop',
+		'Drop as a planning figure',
+		'3 % for lighting, 5 % overall: information, not law.',
+		'A check figure for people used to it.',
+		'practice',
+		{ lighting: 0.03, overall: 0.05 }
+	),
+	'cable.temperature': rule(
+		'cable.temperature',
+		'Temperature of the copper',
+		'Nominal figures at 30 °C, hot and cold corners for the limits; the handbook table is at 75 °C.',
+		'Copper gains about 0.4 % of resistance with each degree.',
+		'necTable8',
+		{ nominal: 30, hot: 50, cold: -10, table: 75 }
+	),
+	'cable.corners': rule(
+		'cable.corners',
+		'Worst case',
+		'Still right with lengths 10 % longer, mains 5 % low and hot; and with lengths 10 % shorter, mains 5 % high and cold.',
+		'Tapes stretch, mains wander, seasons turn.',
+		'practice',
+		{ length: 0.1, mains: 0.05 }
+	),
+	'cable.fuse': rule(
+		'cable.fuse',
+		'Amperes on a cable',
+		'18 AWG 7 A, 16 AWG 10 A (from memory), 14 AWG 15 A, 12 AWG 20 A, 10 AWG 30 A, and never more than the secondary.',
+		'Thin cable warms up.',
+		'nec240_4',
+		{ awg18: 7, awg16: 10, awg14: 15, awg12: 20, awg10: 30 }
+	),
+	'cable.depth': rule(
+		'cable.depth',
+		'Depth of the cable',
+		"150 mm (6 in) of cover in lawn and beds; 450 mm (18 in) directly buried under a dwelling's drive; less only where the listed system's own instructions say so.",
+		'Spades, edgers and aerators reach that far.',
+		'nec300_5',
+		{ lawn: 0.15, drive: 0.45 }
+	),
+	'cable.crossing': rule(
+		'cable.crossing',
+		'Across paving',
+		'In a sleeve that is there, a bored conduit, or an expansion joint whose strip goes back flush over the cable with sand in the gaps. The joint is common practice and shallower than the table: ask the authority.',
+		'Paving is dear to cut and easy to go under.',
+		'practice',
+		{}
+	),
+	'cable.slack': rule(
+		'cable.slack',
+		'Slack',
+		'0.6 to 0.9 m (2 to 3 ft) at each fixture and at the transformer.',
+		'Fixtures get moved; trees grow.',
+		'practice',
+		{ low: 0.6, taken: 0.75, high: 0.9 }
+	),
+	'cable.splice': rule(
+		'cable.splice',
+		'Connections',
+		'Connectors rated for direct burial; piercing kinds centred on the conductor and screwed home; never twisted and taped; cut ends sealed.',
+		'Most failures are wet joints.',
+		'practice',
+		{}
+	),
+	'cable.clear': rule(
+		'cable.clear',
+		'Kept apart',
+		'Apart from mains wiring, the edger and the aerator; a sketch of where it runs stays with the house.',
+		'The next spade will not know.',
+		'practice',
+		{}
+	),
+	'cable.order': rule(
+		'cable.order',
+		'Hub, tee or chain',
+		'By what keeps the far lamp up with the least copper and fewest joints.',
+		'Every joint and metre costs volts.',
+		'physics',
+		{}
+	),
+	'lamp.halogen': rule(
+		'lamp.halogen',
+		'Filament lamps',
+		'Light goes with volts to the power 3.4, power 1.6, current 0.55, life −12 to −16, within about a tenth of rated volts.',
+		'A hotter filament shines more and dies sooner.',
+		'finkBeaty',
+		{ light: 3.4, power: 1.6, current: 0.55, lifeLow: -12, lifeHigh: -16 }
+	),
+	'lamp.led': rule(
+		'lamp.led',
+		'LED lamps',
+		'Constant power inside the window: the current rises as the volts fall, and beyond a load no solution exists.',
+		'The driver takes what it needs.',
+		'physics',
+		{}
+	),
+	'sensor.shade': rule(
+		'sensor.shade',
+		'Sensor out of shade',
+		'Not under eaves, canopies or behind walls.',
+		'It would switch on early.',
+		'practice',
+		{ fromEaves: 0.6 }
+	),
+	'sensor.light': rule(
+		'sensor.light',
+		'Sensor out of lamplight',
+		"Not where artificial light reaches it at night, the plan's own fixtures included.",
+		'It would switch off, or blink all night.',
+		'practice',
+		{ clear: 3 }
+	),
+	'sensor.level': rule(
+		'sensor.level',
+		'When the sensor switches',
+		'On at about 16 lx on the horizontal, off at 1.5 to 6 times that, with delay.',
+		'Light enough to walk by at the one, dark enough to need a lamp at the other.',
+		'c136_10',
+		{ on: 16, offLow: 1.5, offHigh: 6 }
+	),
+	'sensor.dusk': rule(
+		'sensor.dusk',
+		'Light at dusk',
+		'Clear sky on the ground: about 400 lx at sunset, 3.4 lx with the sun 6 degrees below, 0.008 lx at 12.',
+		'It is how far the sensor sees into the evening.',
+		'amsTwilight',
+		{ sunset: 400, civil: 3.4, nautical: 0.008 }
+	),
+	'hours.choice': rule(
+		'hours.choice',
+		'Hours',
+		'Dusk to dawn, or a set time from dusk, or until a clock time; less is kinder to neighbours, night life and the bill.',
+		'Most of the night nobody is looking.',
+		'practice',
+		{}
+	),
+	'dig.notice': rule(
+		'dig.notice',
+		'Before digging',
+		'Call the dig-notice service at least two full working days before; it does not mark private lines.',
+		'Gas and mains are down there.',
+		'dig',
+		{ days: 2, tolerance: 0.6 }
+	)
+} as const satisfies Record<string, Rule>;
+export type RuleId = keyof typeof rules;

@@ -1,0 +1,3 @@
+export { makeSite } from './make-site';
+export { builtAt, distanceToStrip } from './ground';
+export type * from './types';

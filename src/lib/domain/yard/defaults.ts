@@ -1,0 +1,116 @@
+/**
+ * What is taken for an answer that is absent or "not sure", and the sentence that says so. The figures are common
+ * practice or plain middling sizes, no source; each is listed on the plan as assumed.
+ */
+import type { About } from '../shared/findings';
+import { formatLength } from '../shared/units';
+import { calledThe, capital } from './called';
+import { take, type Ledger } from './ledger';
+import type { Units, Yard, YardDrive, YardWalk } from './schema';
+
+export interface PlaceFacts {
+	units: Units;
+	faces: number;
+	surroundings: 'rural' | 'suburb' | 'town';
+}
+/** Units, the way the front faces and how dark the neighbourhood is. */
+export function placeFacts(yard: Yard, ledger: Ledger): PlaceFacts {
+	const { place } = yard;
+	if (place.location === undefined) {
+		ledger.missing.push({ path: 'place.location', message: 'Where the house is, for the time of dusk.' });
+	}
+	return {
+		units: take(ledger, place.units, {
+			path: 'place.units',
+			about: null,
+			value: 'feet',
+			says: 'Lengths are read back in feet and inches.',
+			needed: null
+		}),
+		faces: take(ledger, place.faces, {
+			path: 'place.faces',
+			about: { kind: 'house', id: 'house' },
+			value: 180,
+			says: 'The house front is taken to face south.',
+			needed: 'Which way the house front faces.'
+		}),
+		surroundings: take(ledger, place.surroundings, {
+			path: 'place.surroundings',
+			about: null,
+			value: 'suburb',
+			says: 'The neighbourhood is taken to be as dark as a suburb.',
+			needed: null
+		})
+	};
+}
+
+export interface HouseFacts {
+	depth: number;
+	eaves: number;
+	finish: 'light' | 'medium' | 'dark';
+	texture: 'smooth' | 'rough';
+}
+/** Size and finish of the house. `lit`: some wall is to be lit, so height and finish matter. */
+export function houseFacts(yard: Yard, lit: boolean, units: Units, ledger: Ledger): HouseFacts {
+	const about: About = { kind: 'house', id: 'house' };
+	const { house } = yard;
+	const asked = house.sections !== undefined && house.sections.length > 0;
+	return {
+		depth: take(ledger, house.depth, {
+			path: 'house.depth',
+			about,
+			value: 8,
+			says: asked ? `The house is drawn ${formatLength(8, units)} deep; no lamp stands behind it.` : null,
+			needed: null
+		}),
+		eaves: take(ledger, house.eaves, {
+			path: 'house.eaves',
+			about,
+			value: 2.7,
+			says: asked ? `The eaves are taken as ${formatLength(2.7, units)} up, one storey.` : null,
+			needed: lit ? 'How high the eaves are, for the lights on the walls.' : null
+		}),
+		finish: take(ledger, house.finish, {
+			path: 'house.finish',
+			about,
+			value: 'medium',
+			says: lit ? 'The walls are taken to be neither light nor dark.' : null,
+			needed: lit ? 'How light the walls are.' : null
+		}),
+		texture: take(ledger, house.texture, {
+			path: 'house.texture',
+			about,
+			value: 'smooth',
+			says: lit ? 'The walls are taken to be smooth: a soft wash, not a grazing light.' : null,
+			needed: null
+		})
+	};
+}
+
+/** Width of a walk or drive. */
+export function stripWidth(kind: 'walk' | 'drive', strip: YardWalk | YardDrive, units: Units, ledger: Ledger): number {
+	const value = kind === 'walk' ? 1.2 : 3;
+	const the = calledThe(strip.name, kind);
+	return take(ledger, strip.width, {
+		path: `${kind}s.${strip.id}.width`,
+		about: { kind, id: strip.id },
+		value,
+		says: `${capital(the)} is taken to be ${formatLength(value, units)} wide.`,
+		needed: `How wide ${the} is.`
+	});
+}
+/** Depth of one tread, front to back. */
+export function treadGoing(
+	walk: YardWalk,
+	flight: { id: string; going?: number | 'unsure' },
+	units: Units,
+	ledger: Ledger
+): number {
+	return take(ledger, flight.going, {
+		path: `walks.${walk.id}.steps.${flight.id}.going`,
+		about: { kind: 'steps', id: flight.id },
+		value: 0.3,
+		says: `The treads on ${calledThe(walk.name, 'walk')} are taken to be ${formatLength(0.3, units)} deep.`,
+		needed: null
+	});
+}
