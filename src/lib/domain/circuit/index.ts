@@ -1,0 +1,14 @@
+/** The circuit stage: a two-wire network gives volts and amperes. Knows nothing of yards. */
+export type * from './types';
+export {
+	ampsLimit,
+	awgSquareMillimetres,
+	byThickness,
+	loopOhms,
+	ohmsPerKm,
+	squareMillimetres,
+	usualSizes
+} from './conductors';
+export { filament, loadAmps, markedVoltAmps, window } from './lamps';
+export { solve } from './solve';
+export { chooseSupply } from './choose';

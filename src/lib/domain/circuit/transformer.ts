@@ -1,0 +1,62 @@
+/**
+ * A transformer with taps under load.
+ *
+ * A tap's volts are its volts with nothing connected. `regulation` is the fraction by which the terminals sag when the
+ * rated volt-amperes are drawn, and the sag is in proportion to what all runs draw together, as if it all sat in the
+ * winding they share: terminal volts = tap × u, u = mains − regulation × Σ(tap × amperes) / rating. With one run this is
+ * `Network.sourceOhms` = regulation × tap² / rating behind `sourceVolts` = mains × tap.
+ *
+ * Taps are turns of one winding, so a run on tap t is, seen from one common side, the same run with its volts divided by
+ * t, its amperes multiplied by t and its ohms divided by t². All runs then hang on one source of one volt per unit, and
+ * the sag comes exactly out of one solution of the whole.
+ */
+import { solve } from './solve';
+import type { Load, Network, TransformerOption } from './types';
+
+export interface Part {
+	/** As from `runNetwork`; its own source is not used. */
+	network: Network;
+	tapVolts: number;
+}
+
+function perUnit(load: Load, tap: number): Load {
+	switch (load.kind) {
+		case 'led':
+			return { ...load, minVolts: load.minVolts / tap, maxVolts: load.maxVolts / tap };
+		case 'halogen':
+			return {
+				...load,
+				ratedVolts: load.ratedVolts / tap,
+				minVolts: load.minVolts / tap,
+				maxVolts: load.maxVolts / tap
+			};
+		case 'resistance':
+			return { ...load, ohms: load.ohms / tap ** 2 };
+	}
+}
+
+/** All runs behind their common sag, in volts per unit of tap volts; `sourceOhms` in volts per unit per volt-ampere. */
+export function together(parts: Part[], transformer: TransformerOption, mains: number): Network {
+	const joint: Network = {
+		sourceVolts: mains,
+		sourceOhms: transformer.voltAmps > 0 ? transformer.regulation / transformer.voltAmps : 0,
+		nodes: 1,
+		segments: [],
+		loads: []
+	};
+	for (const { network, tapVolts } of parts) {
+		const shift = joint.nodes - 1;
+		const node = (n: number) => (n === 0 ? 0 : n + shift);
+		for (const { from, to, ohms } of network.segments)
+			joint.segments.push({ from: node(from), to: node(to), ohms: ohms / tapVolts ** 2 });
+		for (const { node: n, load } of network.loads) joint.loads.push({ node: node(n), load: perUnit(load, tapVolts) });
+		joint.nodes += network.nodes - 1;
+	}
+	return joint;
+}
+
+/** u, the fraction of its tap volts that stands at every terminal, or null where the runs together have no solution. */
+export function terminalFraction(parts: Part[], transformer: TransformerOption, mains: number): number | null {
+	const solution = solve(together(parts, transformer, mains));
+	return solution.ok ? solution.volts[0]! : null;
+}

@@ -1,0 +1,126 @@
+/**
+ * A two-wire network. Knows nothing of yards. Resistances are there-and-back (both conductors), ohms; volts are
+ * between the two conductors.
+ */
+export type Load =
+	| { kind: 'led'; voltAmps: number; minVolts: number; maxVolts: number }
+	| { kind: 'halogen'; watts: number; ratedVolts: number; minVolts: number; maxVolts: number }
+	| { kind: 'resistance'; ohms: number };
+export interface Network {
+	/** Open-circuit volts of the tap. */
+	sourceVolts: number;
+	/** Ohms in series with the tap: the transformer's regulation as seen from this network. */
+	sourceOhms: number;
+	/** Number of nodes; node 0 is the supply. */
+	nodes: number;
+	segments: { from: number; to: number; ohms: number }[];
+	loads: { node: number; load: Load }[];
+	/** Further feeds beside node 0, each an open-circuit voltage behind ohms greater than zero: a ring fed from two taps. */
+	feeds?: { node: number; volts: number; ohms: number }[];
+}
+export type Solution =
+	| {
+			ok: true;
+			/** By node, volts. */
+			volts: number[];
+			/** By segment, amperes, positive from `from` to `to`. */
+			segmentAmps: number[];
+			/** By load, amperes and volt-amperes drawn. */
+			loadAmps: number[];
+			loadVoltAmps: number[];
+			sourceAmps: number;
+			/** By further feed, amperes into the network (negative: the feed is driven backwards); absent without feeds. */
+			feedAmps?: number[];
+			steps: number;
+	  }
+	| { ok: false; why: 'no-solution' | 'island' | 'bad-network' | 'step-limit'; at: number; message: string };
+
+export type CableSystem = 'awg' | 'mm2';
+export interface CableSize {
+	system: CableSystem;
+	/** AWG gauge number, or cross-section in mm². */
+	size: number;
+}
+
+// ---- choosing cable, tap and transformer ------------------------------------------------------------------------
+
+/** One run as lengths: node 0 is the supply. A tree, or a network with rings. */
+export interface RunShape {
+	id: string;
+	nodes: number;
+	/** Metres of cable laid (slack included). */
+	segments: { from: number; to: number; metres: number }[];
+	/** `alike`: lamps with one value are seen together and should look alike (rule cable.volts); null: no such wish. */
+	loads: { id: string; node: number; load: Load; alike: string | null }[];
+}
+export interface TransformerOption {
+	id: string;
+	voltAmps: number;
+	taps: number[];
+	secondaries: number;
+	regulation: number;
+	price: number;
+}
+export interface ChooseOptions {
+	sizes: CableSize[];
+	/** Currency per metre by size. */
+	pricePerMetre: (size: CableSize) => number;
+	/** Ascending by rating. */
+	transformers: TransformerOption[];
+	/** Conductor temperatures, °C. */
+	temperatures: { nominal: number; hot: number; cold: number };
+	/** Fractions: corners of length and mains (rule cable.corners), load limit (rule supply.load), room for growth. */
+	corners: { length: number; mains: number };
+	loadLimit: number;
+	growth: number;
+	/** Amperes, per secondary (rule supply.secondary). */
+	secondaryAmps: number;
+}
+export interface ChosenRun {
+	id: string;
+	size: CableSize;
+	tapVolts: number;
+	/** Index of the transformer's secondary it hangs on. */
+	secondary: number;
+	ohmsPerKm: number;
+	ampsLimit: number;
+	nominal: Solution;
+	/** By load id, in the order of the shape: volts nominal and worst-case band; null where there is no solution. */
+	lamps: { id: string; volts: number | null; low: number | null; high: number | null }[];
+}
+export interface ChoiceProblem {
+	code:
+		| 'no-solution'
+		| 'lamp-low'
+		| 'lamp-high'
+		| 'uneven'
+		| 'cable-amps'
+		| 'secondary-amps'
+		| 'transformer-load'
+		| 'bad-network';
+	run: string | null;
+	load: string | null;
+	/** Value found, limit it broke; volts, amperes or volt-amperes. */
+	value: number | null;
+	limit: number | null;
+	/** True when the nominal case is right and only a corner (rule cable.corners) breaks the limit. */
+	cornerOnly: boolean;
+	/** What would cure it, each tried by solving: short machine-readable suggestions the caller puts into words. */
+	cures: {
+		kind: 'thicker' | 'tap' | 'split' | 'led' | 'larger-transformer';
+		size?: CableSize;
+		tapVolts?: number;
+		volts?: number;
+	}[];
+}
+export interface Choice {
+	transformer: TransformerOption;
+	runs: ChosenRun[];
+	/** Taken at the terminals in the nominal case, cable losses included. */
+	loadVoltAmps: number;
+	loadWatts: number;
+	/** Price of cable and transformer. */
+	cost: number;
+	/** Empty when every limit is met. */
+	problems: ChoiceProblem[];
+}
