@@ -1,0 +1,50 @@
+import { walked, type Job } from './job';
+import { sizeOf } from './trench';
+import type { ChecklistStep } from './types';
+import { defer, sentence, step, when } from './words';
+
+export function connectionSteps(job: Job): ChecklistStep[] {
+	const { cabling, halogen } = job;
+	if (cabling.runs.length === 0) return [];
+	const names = (run: Job['cabling']['runs'][number]): string[] =>
+		walked(run).nodes.flatMap((node, i) => (i > 0 && node.fixture ? [job.nodeName(run, node.id)] : []));
+	return [
+		step('unplug', 'See that the transformer is unplugged, and keep its plug where you can see it while you work.', {
+			cautions: ['Never work on a connection with power on, low voltage or not: 25 A starts fires.'],
+			rule: 'supply.secondary'
+		}),
+		...cabling.runs.map((run) =>
+			step(
+				`${run.id}-connect`,
+				`${sentence(run.name)}: tap ${names(run).join(', ')} onto the ${sizeOf(run)} cable in that order, two connectors to each, one for each conductor.`,
+				{
+					cautions: [
+						'Connectors rated for direct burial only. Centre a piercing one on the conductor and screw it home; never twist and tape.'
+					],
+					defers: [defer.maker],
+					rule: 'cable.splice'
+				}
+			)
+		),
+		step('ends', 'Seal every cut end with a cap, the conductors apart from each other.', { rule: 'cable.splice' }),
+		...when(halogen, () =>
+			step('lamps', 'Fit the halogen lamps with a cloth or gloves: grease from a finger makes the glass fail.', {
+				cautions: ['A lamp that has burned is hot for minutes: let it cool.'],
+				defers: [defer.maker],
+				rule: 'wall.combustible'
+			})
+		),
+		step(
+			'terminals',
+			`At the transformer, put one conductor of each run on the common terminal and the other on its tap: ${cabling.runs.map((run) => `${run.name} on ${run.tapVolts} V`).join(', ')}.`,
+			{
+				cautions: ['Screw the terminals down on bare, clean strands with none astray, and pull on each.'],
+				defers: [defer.maker],
+				rule: 'cable.volts'
+			}
+		),
+		step('tug', 'Pull gently on every connection and look it over once more before you plug in.', {
+			rule: 'cable.splice'
+		})
+	];
+}

@@ -1,0 +1,2 @@
+export * from './types';
+export { makeChecklist } from './make-checklist';

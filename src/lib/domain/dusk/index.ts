@@ -1,0 +1,4 @@
+export * from './types';
+export { planDusk, assumedHours } from './plan-dusk';
+export { sensorOf, type Siting } from './sensor';
+export { offLux, onLux } from './twilight';

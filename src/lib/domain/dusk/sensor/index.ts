@@ -1,0 +1,115 @@
+import type { Assumption, Finding } from '../../shared/findings';
+import { distance, distanceToPolygon } from '../../shared/geometry';
+import { rules } from '../../shared/rules';
+import { formatLength } from '../../shared/units';
+import type { Fixture } from '../../placement';
+import type { Site } from '../../site';
+import type { Yard } from '../../yard/schema';
+import type { Dusk, PowerPoint } from '../types';
+import { candidates, sensorHeight } from './candidates';
+import { faultFindings, faultsOf, type Faults, type Spot } from './faults';
+
+export interface Siting {
+	sensor: Dusk['sensor'];
+	findings: Finding[];
+	assumptions: Assumption[];
+}
+/** A photocell sits on the transformer or on a short lead from it, metres. */
+const usualLead = 1.5;
+
+/**
+ * What a spot costs, in metres of lead one would lay to be rid of it: shade and light defeat the sensor, a post is one
+ * more thing to buy and set, a window shines only now and then. Common practice, no source.
+ */
+function costOf(spot: Spot, faults: Faults, supply: PowerPoint): number {
+	const clear = rules['sensor.light'].figures.clear;
+	const lamp = faults.lamps[0] ? 10 + (10 * (clear - faults.lamps[0].distance)) / clear : 0;
+	const shade = 20 * (faults.canopies.length + (faults.porch ? 1 : 0) + (faults.underEaves ? 1 : 0));
+	const newPost = spot.on === 'post' && distance(spot.at, supply.at) > 0.01 ? 2 : 0;
+	return (
+		distance(spot.at, supply.at) +
+		(faults.insideHouse ? 1000 : 0) +
+		shade +
+		lamp +
+		15 * faults.existing.length +
+		(faults.window ? 3 : 0) +
+		newPost
+	);
+}
+function suggest(site: Site, fixtures: readonly Fixture[], supply: PowerPoint): Spot {
+	let best: Spot = { at: supply.at, on: supply.on, height: sensorHeight(site) };
+	let least = Infinity;
+	for (const spot of candidates(site, supply)) {
+		const cost = costOf(spot, faultsOf(spot, site, fixtures), supply);
+		if (cost < least - 1e-9) [best, least] = [spot, cost];
+	}
+	return best;
+}
+function reasonsFor(spot: Spot, faults: Faults, site: Site, fixtures: readonly Fixture[]) {
+	const length = (metres: number): string => formatLength(metres, site.units);
+	const reasons: NonNullable<Dusk['sensor']>['reasons'] = [];
+	const say = (rule: 'sensor.shade' | 'sensor.light', because: string): void => {
+		reasons.push({ rule, because, source: rules[rule].source });
+	};
+	if (!faults.porch && !faults.underEaves && !faults.canopies.length && !faults.insideHouse) {
+		const onHouse = distanceToPolygon(spot.at, site.house) <= 0.5;
+		const below = onHouse ? `, ${length(Math.max(0, site.eaves - spot.height))} below the eaves` : '';
+		const nearest = site.trees
+			.map((tree) => ({ tree, gap: distance(spot.at, tree.at) - tree.spread / 2 }))
+			.sort((a, b) => a.gap - b.gap)[0];
+		const trees = nearest ? `, ${length(Math.max(0, nearest.gap))} outside the canopy of ${nearest.tree.name}` : '';
+		say('sensor.shade', `It sees the open sky ${length(spot.height)} above the ground${below}${trees}.`);
+	}
+	if (!faults.lamps.length && !faults.existing.length) {
+		const nearest = fixtures
+			.map((fixture) => ({ label: fixture.label, metres: distance(spot.at, fixture.at) }))
+			.sort((a, b) => a.metres - b.metres)[0];
+		const clear = rules['sensor.light'].figures.clear;
+		const hidden = nearest && nearest.metres < clear;
+		const which = !nearest
+			? 'No lamp of the plan stands near it'
+			: hidden
+				? `The house stands between it and the nearest lamp, ${nearest.label}`
+				: `The nearest lamp, ${nearest.label}, is ${length(nearest.metres)} off`;
+		say('sensor.light', `${which}. This goes by distance: the light that reaches the sensor is not worked out yet.`);
+	}
+	return reasons;
+}
+/**
+ * Where the sensor hangs: the person's spot with what speaks against it, or the best of the walls near the transformer
+ * and posts round it. Null while there is neither a spot nor a transformer to start from.
+ */
+export function sensorOf(site: Site, fixtures: readonly Fixture[], supply: PowerPoint | null, yard: Yard): Siting {
+	const told = yard.power.sensor && yard.power.sensor !== 'suggest' ? yard.power.sensor : null;
+	if (!told && !supply) return { sensor: null, findings: [], assumptions: [] };
+	const assumptions: Assumption[] = [];
+	let spot: Spot;
+	if (told) {
+		const height = told.height ?? sensorHeight(site);
+		spot = { at: { x: told.at.along, y: told.at.out }, on: told.on, height };
+		if (told.height === undefined) {
+			assumptions.push({
+				path: 'power.sensor.height',
+				message: `The sensor is taken to hang ${formatLength(height, site.units)} above the ground.`,
+				about: { kind: 'power', id: 'sensor' }
+			});
+		}
+	} else spot = suggest(site, fixtures, supply!);
+	const faults = faultsOf(spot, site, fixtures);
+	const findings = faultFindings(faults, site, yard);
+	const lead = supply ? distance(spot.at, supply.at) : 0;
+	if (lead > usualLead) {
+		findings.push({
+			code: 'dusk.sensor-lead',
+			rank: 'note',
+			message: `The sensor hangs ${formatLength(lead, site.units)} from the transformer: take a photocell with a lead that long, or one that switches by radio.`,
+			about: { kind: 'power', id: 'sensor' },
+			rule: 'sensor.shade'
+		});
+	}
+	return {
+		sensor: { ...spot, suggested: !told, reasons: reasonsFor(spot, faults, site, fixtures) },
+		findings,
+		assumptions
+	};
+}
