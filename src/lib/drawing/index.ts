@@ -1,0 +1,11 @@
+export { default as PlanDrawing } from './PlanDrawing.svelte';
+export { default as Key } from './Key.svelte';
+export { default as Sheet } from './Sheet.svelte';
+export { default as SymbolIcon } from './SymbolIcon.svelte';
+export { default as VoltChart } from './VoltChart.svelte';
+export { default as YearChart } from './YearChart.svelte';
+export { describePlan, drawPlan, type DrawOptions } from './draw-plan';
+export type { Highlight } from './dimensions';
+export type { Drawing, Layer, Mark, Shape, Sizes } from './marks';
+export { shapeOf, shapeWords } from './fixtures';
+export { frameOf } from './frame';

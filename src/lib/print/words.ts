@@ -1,0 +1,119 @@
+/** Words of the packet, worked out from the plan: names, aims, cable, money, hours. */
+import type { Plan } from '../domain/plan';
+import type { Fixture } from '../domain/placement';
+import type { Run, RunNode, RunSegment } from '../domain/cable';
+import type { Hours, Yard } from '../domain/yard';
+import { cables, fixtureModels, transformers } from '../domain/shared/catalogue';
+import { formatLength } from '../domain/shared/units';
+
+/** The yard's own name, or a plain one. */
+export const yardName = (yard: Yard): string => yard.name?.trim() || 'Front yard';
+
+/** What a fixture lights, by the name the person gave it. */
+export function targetName(plan: Plan, { target }: Pick<Fixture, 'target'>): string {
+	const { site } = plan;
+	const strip = site.strips.find(({ id }) => id === target.id);
+	switch (target.kind) {
+		case 'tree':
+			return site.trees.find(({ id }) => id === target.id)?.name || 'Tree';
+		case 'wall':
+			return site.walls.find(({ id }) => id === target.id)?.name || 'Wall';
+		case 'walk':
+			return strip?.name || 'Walk';
+		case 'drive':
+			return strip?.name || 'Drive';
+		case 'steps': {
+			const owner = site.strips.find(({ steps }) => steps.some(({ id }) => id === target.id)) ?? strip;
+			return owner?.name ? `${owner.name}, steps` : 'Steps';
+		}
+		case 'seating':
+			return site.areas.find(({ id }) => id === target.id)?.name || 'Seating';
+		case 'number':
+			return 'House number';
+	}
+}
+
+const ways = [
+	'the street',
+	'the street and left',
+	'left',
+	'the house and left',
+	'the house',
+	'the house and right',
+	'right',
+	'the street and right'
+] as const;
+/** A bearing as someone at the street sees it: towards the house, left, right… */
+export function wayOf(bearing: number, faces: number): string {
+	const turn = (((bearing - faces) % 360) + 360) % 360;
+	return ways[Math.round(turn / 45) % 8]!;
+}
+/** How a fixture is aimed; empty when it is not. */
+export function aimOf(fixture: Pick<Fixture, 'aim'>, faces: number): string {
+	if (!fixture.aim) return '';
+	const tilt = Math.round(fixture.aim.tilt);
+	if (tilt === 0) return 'straight up';
+	if (tilt >= 175) return 'straight down';
+	return `${tilt}° from upright, towards ${wayOf(fixture.aim.bearing, faces)}`;
+}
+
+/** A size of cable as sold: `12 AWG`, `2.5 mm²`. */
+export const cableSize = ({ system, size }: Run['cable']): string => (system === 'awg' ? `${size} AWG` : `${size} mm²`);
+export const modelName = (id: string): string =>
+	fixtureModels.find((model) => model.id === id)?.name ??
+	transformers.find((model) => model.id === id)?.name ??
+	cables.find((model) => model.id === id)?.name ??
+	id;
+
+/** Node names of a run: the fixture's label, the transformer, or a numbered joint in the ground. */
+export function nodeNames(run: Run, fixtures: readonly Fixture[]): Map<string, string> {
+	const labels = new Map(fixtures.map((fixture) => [fixture.id, fixture.label]));
+	let joints = 0;
+	return new Map(
+		run.nodes.map((node: RunNode, index) => [
+			node.id,
+			index === 0
+				? 'Transformer'
+				: node.fixture === null
+					? `Joint ${++joints}`
+					: (labels.get(node.fixture) ?? node.fixture)
+		])
+	);
+}
+const crossingWords = { sleeve: 'sleeve', joint: 'expansion joint', bore: 'bore' } as const;
+/** What a length of cable crosses and how. */
+export function crossingText(segment: RunSegment, plan: Plan): string {
+	return segment.crossings
+		.map(({ strip, crossing, kind, length }) => {
+			const name = plan.site.strips.find(({ id }) => id === strip)?.name || 'paving';
+			const how = crossing === null ? 'bore to be made' : crossingWords[kind];
+			return `${name}: ${how}, ${formatLength(length, plan.site.units)}`;
+		})
+		.join('; ');
+}
+
+/** An amount of money: `$12.50`, `12.50 EUR`. */
+export const money = (amount: number, currency: string): string =>
+	/^[\p{L}]{2,}$/u.test(currency) ? `${amount.toFixed(2)} ${currency}` : `${currency}${amount.toFixed(2)}`;
+
+/** The hours chosen, in words. */
+export function scheduleText(hours: Hours): string {
+	switch (hours.kind) {
+		case 'dusk-to-dawn':
+			return 'from dusk to dawn';
+		case 'after-dusk':
+			return `from dusk for ${hours.hours} ${hours.hours === 1 ? 'hour' : 'hours'}`;
+		case 'until':
+			return `from dusk until ${hours.clock}`;
+	}
+}
+
+/**
+ * A short code that tells two printouts apart: same answers, same code. FNV-1a (32 bit) over the yard's JSON; not a
+ * safeguard against tampering.
+ */
+export function planCode(yard: Yard): string {
+	let hash = 0x811c9dc5;
+	for (const char of JSON.stringify(yard)) hash = Math.imul(hash ^ char.codePointAt(0)!, 0x01000193) >>> 0;
+	return hash.toString(36).toUpperCase().padStart(7, '0').slice(-7);
+}
