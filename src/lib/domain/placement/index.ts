@@ -1,0 +1,60 @@
+/** Site -> fixtures, by the rules of the trade. */
+import type { Assumption } from '../shared/findings';
+import type { Site } from '../site';
+import type { Yard } from '../yard';
+import { drafting } from './drafting';
+import { labelled } from './labels';
+import { lampChoice, picker } from './models';
+import { placeDrive } from './drives';
+import { placeNumber } from './number';
+import { placeSeating } from './seating';
+import { sightOf } from './sight';
+import { placeSteps } from './steps';
+import { placeTree } from './trees';
+import type { Placement } from './types';
+import { placeWalk } from './walks';
+import { placeWalls } from './walls';
+
+export type { Fixture, Placement, Reason, Technique } from './types';
+
+/**
+ * The fixtures of a yard, each with the reasons it stands there, and findings for what was asked and cannot be lit. Total
+ * and deterministic: same site and answers, same plan. What comes first keeps its place: steps, drives, walks, trees, walls,
+ * seating, house numbers.
+ */
+export function placeFixtures(site: Site, yard: Yard): Placement {
+	const choice = lampChoice(yard);
+	const d = drafting(site, picker(yard), choice.kelvin, choice.kind);
+	const strips = site.strips.map((strip, order) => ({ strip, order }));
+	const walks = strips.filter(({ strip }) => strip.kind === 'walk');
+	for (const { strip, order } of walks) placeSteps(d, strip, order);
+	for (const { strip, order } of strips) if (strip.kind === 'drive') placeDrive(d, strip, order);
+	for (const { strip, order } of walks) placeWalk(d, strip, order);
+	const sight = sightOf(site);
+	for (const tree of site.trees) placeTree(d, tree, sight);
+	placeWalls(d, site.walls);
+	for (const area of site.areas) placeSeating(d, area);
+	for (const number of site.houseNumber) placeNumber(d, number);
+	return {
+		fixtures: labelled(d.placed),
+		findings: d.findings,
+		assumptions: d.placed.length > 0 ? assumptionsOf(choice) : []
+	};
+}
+
+function assumptionsOf({ kelvin, told }: ReturnType<typeof lampChoice>): Assumption[] {
+	return [
+		...(told.kind
+			? []
+			: [
+					{
+						path: 'power.lamp',
+						message: 'LED lamps are taken: about a fifth of the power of halogen for the same light.',
+						about: null
+					}
+				]),
+		...(told.kelvin
+			? []
+			: [{ path: 'power.warmth', message: `Warm white lamps of ${kelvin} K are taken.`, about: null }])
+	];
+}

@@ -1,0 +1,197 @@
+/** What holds on any yard, checked on seeded ones with geometry of its own: 500 in `npm test`, 10,000 with LONG=1 (half of them in the mirror, a fifth in both units). */
+import { describe, expect, it } from 'vitest';
+import { distance, distanceToPolygon, nearestOnLine } from '../shared/geometry';
+import { fixtureModels } from '../shared/catalogue';
+import type { Finding } from '../shared/findings';
+import { rules } from '../shared/rules';
+import { sources } from '../shared/sources';
+import { distanceToStrip, makeSite, type Site, type Strip } from '../site';
+import { blankYard, examples, yardSchema, type Yard } from '../yard';
+import { randomYard } from '../yard/random.testing';
+import { evaluate } from '../../working/evaluate';
+import { mirrored } from './mirror.testing';
+import { placeFixtures, type Fixture } from './index';
+
+const seeds = Array.from({ length: process.env.LONG ? 10_000 : 500 }, (_, i) => i + 1);
+const modelOf = new Map(fixtureModels.map((m) => [m.id, m]));
+const slack = 1e-5;
+
+/** A line that doubles back on itself: its edges are cut across the turn, "3 m along one edge" and "off the edge" mean nothing there. */
+const doublesBack = (strip: Strip): boolean => strip.bends.some(({ turn }) => Math.abs(turn) > 120);
+
+/** Everything wrong with one plan, in words. */
+function faults(site: Site, fixtures: readonly Fixture[], findings: readonly Finding[]): string[] {
+	const wrong: string[] = [];
+	for (const f of fixtures) {
+		const model = modelOf.get(f.model);
+		const radius = (model?.headDiameter ?? NaN) / 2;
+		const clear = (ring: readonly { x: number; y: number }[]): number =>
+			ring.length < 3 ? Infinity : distanceToPolygon(f.at, ring) - radius;
+		const numbers = [
+			f.at.x,
+			f.at.y,
+			f.height,
+			radius,
+			...(f.aim ? [f.aim.bearing, f.aim.tilt, f.aim.point.x, f.aim.point.y, f.aim.point.z] : [])
+		];
+		if (!numbers.every(Number.isFinite)) wrong.push(`${f.id} has a figure that is none`);
+		if (clear(site.house) < -slack) wrong.push(`${f.id} in the house`);
+		for (const area of site.areas) {
+			if (area.kind === 'bed') continue;
+			const need = area.kind === 'water' ? rules['water.clear'].figures.clear : 0;
+			if (clear(area.polygon) < need - slack) wrong.push(`${f.id} in or too near ${area.kind} ${area.id}`);
+		}
+		for (const strip of site.strips) {
+			const off = distanceToStrip(f.at, strip) - radius;
+			if (off < -slack) wrong.push(`${f.id} in ${strip.kind} ${strip.id}`);
+			if (strip.kind === 'drive' && off < 0.15 - slack) wrong.push(`${f.id} too near the drive ${strip.id}`);
+			if (f.technique === 'path' && off < 0.15 - slack) wrong.push(`${f.id} too near ${strip.id}`);
+			if (
+				f.technique === 'path' &&
+				strip.id === f.target.id &&
+				strip.kind === 'walk' &&
+				off > 0.3 + slack &&
+				!doublesBack(strip)
+			)
+				wrong.push(`${f.id} too far from its walk: ${off}`);
+		}
+		if (f.at.y > site.street || f.at.x < site.leftBoundary || f.at.x > site.rightBoundary)
+			wrong.push(`${f.id} outside the lot`);
+		if (f.target.kind === 'drive' && f.height > rules['drive.sight'].figures.head) wrong.push(`${f.id} is too high`);
+		if (f.technique === 'uplight' && f.aim!.tilt > rules['tree.aim'].figures.maxLean + slack)
+			wrong.push(`${f.id} leans ${f.aim!.tilt}`);
+		if (f.reasons.length === 0) wrong.push(`${f.id} says no reason`);
+		for (const reason of f.reasons) {
+			if (!(reason.rule in rules) || !(reason.source in sources))
+				wrong.push(`${f.id}: ${reason.rule} or ${reason.source} is unknown`);
+			if (/NaN|undefined|Infinity/.test(reason.because)) wrong.push(`${f.id}: ${reason.because}`);
+			const working = reason.working;
+			if (!working) continue;
+			const values = Object.fromEntries(working.inputs.map(({ symbol, value }) => [symbol, value]));
+			if (
+				!(Math.abs(evaluate(working.expression, values) - working.value) <= 1e-9 * Math.max(1, Math.abs(working.value)))
+			)
+				wrong.push(`${f.id}: ${working.label} does not come to ${working.value}`);
+		}
+	}
+	for (let i = 0; i < fixtures.length; i++)
+		for (let j = i + 1; j < fixtures.length; j++)
+			if (distance(fixtures[i]!.at, fixtures[j]!.at) < 0.3 - slack)
+				wrong.push(`${fixtures[i]!.id} and ${fixtures[j]!.id} share a place`);
+	if (new Set(fixtures.map((f) => f.id)).size !== fixtures.length) wrong.push('two fixtures with one id');
+	if (new Set(fixtures.map((f) => f.label)).size !== fixtures.length) wrong.push('two fixtures with one label');
+	for (const { message, rule } of findings) {
+		if (/NaN|undefined|Infinity|: \.| {2}/.test(message)) wrong.push(message);
+		if (rule !== null && !(rule in rules)) wrong.push(`${rule} is no rule`);
+	}
+	return [...wrong, ...spacingFaults(site, fixtures), ...unlit(site, fixtures, findings)];
+}
+
+/** Along one edge nothing that fills a straight is nearer than the spacing; what comes first may be, and says so. */
+function spacingFaults(site: Site, fixtures: readonly Fixture[]): string[] {
+	const wrong: string[] = [];
+	const least = rules['path.spacing'].figures.spacing;
+	for (const strip of site.strips.filter((s) => !doublesBack(s))) {
+		const own = fixtures
+			.filter((f) => f.target.id === strip.id && f.target.kind === strip.kind)
+			.map((f) => ({ f, side: nearestOnLine(f.at, strip.centre)?.side }));
+		const spacing = (f: Fixture): string => f.reasons.find((r) => r.rule.endsWith('.spacing'))?.because ?? '';
+		for (let i = 0; i < own.length; i++)
+			for (let j = i + 1; j < own.length; j++) {
+				const [a, b] = [own[i]!, own[j]!];
+				if (a.side !== b.side || distance(a.f.at, b.f.at) >= least - slack) continue;
+				if (!spacing(a.f).includes(', closer than') && !spacing(b.f).includes(', closer than'))
+					wrong.push(`${a.f.id} and ${b.f.id} too close, unsaid`);
+				if ([a, b].some(({ f }) => f.reasons[0]!.because.startsWith('Fills')))
+					wrong.push(`${a.f.id} or ${b.f.id} crowds a straight`);
+			}
+	}
+	return wrong;
+}
+
+/** What was asked for is lit, or a finding about it says why not. */
+function unlit(site: Site, fixtures: readonly Fixture[], findings: readonly Finding[]): string[] {
+	const asked: { kind: string; id: string }[] = [
+		...site.trees.filter((t) => t.light !== 'none').map(({ id }) => ({ kind: 'tree', id })),
+		...site.walls.filter((w) => w.light !== 'none' && w.length > 0).map(({ id }) => ({ kind: 'wall', id })),
+		...site.strips.filter((s) => s.lights !== 'none').map(({ kind, id }) => ({ kind, id })),
+		...site.strips.flatMap((s) => s.steps.map(({ id }) => ({ kind: 'steps', id }))),
+		...site.areas.filter((a) => a.kind === 'seating' && a.light !== 'none').map(({ id }) => ({ kind: 'seating', id })),
+		...site.houseNumber.map(({ id }) => ({ kind: 'number', id }))
+	];
+	return asked
+		.filter(({ kind, id }) => !fixtures.some((f) => f.target.kind === kind && f.target.id === id))
+		.filter(
+			({ kind, id }) =>
+				!findings.some((f) => f.about?.kind === kind && f.about.id === id && f.code.startsWith('placement.'))
+		)
+		.map(({ kind, id }) => `${kind} ${id} is neither lit nor said`);
+}
+
+const planned = (yard: Yard) => {
+	const site = makeSite(yard);
+	return { site, ...placeFixtures(site, yard) };
+};
+
+describe('on any yard', () => {
+	it('nothing stands where it must not, spacing and setback are kept or said, what is asked is lit or said', () => {
+		const wrong: string[] = [];
+		let count = 0;
+		for (const seed of seeds) {
+			const { site, fixtures, findings } = planned(randomYard(seed));
+			count += fixtures.length;
+			wrong.push(...faults(site, fixtures, findings).map((text) => `yard ${seed}: ${text}`));
+		}
+		expect(wrong.slice(0, 20)).toEqual([]);
+		expect(count).toBeGreaterThan(seeds.length * 8);
+	}, 600_000);
+
+	it('the same answers give the same plan; feet and metres differ in words only', () => {
+		const bare = (fixtures: readonly Fixture[]) =>
+			fixtures.map((f) => ({ ...f, reasons: f.reasons.map(({ rule, value, unit }) => ({ rule, value, unit })) }));
+		// As text: a deep comparison of a few hundred plans takes longer than making them.
+		const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+		const differ: string[] = [];
+		for (const seed of seeds.slice(0, seeds.length / 5)) {
+			const yard = randomYard(seed);
+			const inUnits = (units: 'feet' | 'metres') => planned({ ...yard, place: { ...yard.place, units } });
+			const feet = inUnits('feet');
+			if (!same(inUnits('feet').fixtures, feet.fixtures)) differ.push(`yard ${seed}, again`);
+			const metres = inUnits('metres');
+			const said = (list: readonly Finding[]) => list.map(({ code, about }) => ({ code, about }));
+			if (!same(bare(metres.fixtures), bare(feet.fixtures))) differ.push(`yard ${seed}, in metres`);
+			if (!same(said(metres.findings), said(feet.findings))) differ.push(`yard ${seed}, findings in metres`);
+		}
+		expect(differ).toEqual([]);
+	}, 600_000);
+
+	it('a yard in the mirror is lit in the mirror', () => {
+		const half = seeds.slice(0, seeds.length / 2);
+		const differ: number[] = [];
+		for (const seed of half) {
+			const yard = randomYard(seed);
+			const width = (yard.house.sections ?? []).reduce((sum, part) => sum + part.width, 0);
+			const own = planned(yard).fixtures;
+			const image = planned(mirrored(yard)).fixtures.map((f) => ({ ...f, at: { x: width - f.at.x, y: f.at.y } }));
+			const within = (list: readonly Fixture[], f: Fixture): boolean =>
+				list.some((g) => g.technique === f.technique && distance(g.at, f.at) < 1e-6);
+			if (own.length !== image.length || !own.every((f) => within(image, f))) differ.push(seed);
+		}
+		// What lies exactly in the middle, or between two equal choices, has no handedness to follow: one yard in a thousand.
+		expect(differ.length).toBeLessThanOrEqual(half.length / 1000);
+	}, 600_000);
+
+	it('a blank yard has no fixture and no complaint', () => {
+		expect(planned(blankYard())).toMatchObject({ fixtures: [], findings: [], assumptions: [] });
+	});
+
+	it('the demo yards are lit without a fault', () => {
+		for (const { id, yard } of examples) {
+			expect(yardSchema.safeParse(yard).success).toBe(true);
+			const { site, fixtures, findings } = planned(yard);
+			expect(faults(site, fixtures, findings), id).toEqual([]);
+			expect(fixtures.length).toBeGreaterThan(5);
+			expect(findings.filter((f) => f.rank === 'stop')).toEqual([]);
+		}
+	});
+});

@@ -1,0 +1,106 @@
+/** A small light for the house number. */
+import { distance, moved, nearestOnSegment, towards, type Point } from '../shared/geometry';
+import { rules } from '../shared/rules';
+import type { Site, Wall } from '../site';
+import type { Cause } from './conflicts';
+import type { Drafting } from './drafting';
+import { reason } from './reasons';
+import type { Fixture } from './types';
+import { called, either } from './wording';
+
+/** A number told so near to a wall hangs on it, metres; heights of lamp and number above the ground (from memory). */
+const onWall = 0.6;
+const lampHeight = 1.7;
+const numberHeight = 1.5;
+/** Tried along the wall when the place is taken, metres. */
+const slides = [0, 0.25, 0.5, 0.75, 1, 1.25, 1.5];
+
+export function placeNumber(d: Drafting, number: Site['houseNumber'][number]): void {
+	const target: Fixture['target'] = { kind: 'number', id: number.id };
+	const lamp = d.servedBy(number.at);
+	if (lamp) {
+		d.say(
+			'placement.existing',
+			'note',
+			target,
+			'existing.light',
+			`The house number is lit by ${called(lamp.name, 'existing light')} already: no new light there. If it is off at night, say so and plan again.`
+		);
+		return;
+	}
+	const model = d.pick({ body: 'step', strength: 'soft' });
+	const causes = new Set<Cause>();
+	const wall = wallAt(d.site.walls, number.at);
+	for (const p of wall ? alongWall(d, wall, number.at) : round(d, number.at)) {
+		const cause = d.ground.blocked(p, model.headDiameter / 2, wall ? 'mounted' : 'ground');
+		if (cause) {
+			causes.add(cause);
+			continue;
+		}
+		const aside = distance(p, number.at);
+		d.place({
+			target,
+			role: 'number',
+			technique: 'number',
+			at: p,
+			model,
+			height: wall ? lampHeight : model.lampHeight,
+			aim: { x: number.at.x, y: number.at.y, z: wall ? numberHeight : 1 },
+			reasons: [
+				reason(
+					'warm.colour',
+					aside,
+					'm',
+					`A small light ${wall ? 'on the wall' : 'by the post'}${aside > 0.3 ? `, ${d.len(aside)} aside where it has room` : ''}, so that a visitor or an ambulance finds the number.`,
+					{ source: 'practice' }
+				),
+				reason('glare.shield', null, '', 'Shielded and small: it lights the number, not the street.')
+			]
+		});
+		return;
+	}
+	d.say(
+		'placement.no-room',
+		'look',
+		target,
+		'glare.shield',
+		`The house number gets no light: ${either([...causes].map(d.because))}. A porch light that reaches it serves as well: tell it under existing lights.`
+	);
+}
+
+/** The nearest wall within reach; at a corner the one that faces the street more. */
+function wallAt(walls: readonly Wall[], at: Point): Wall | null {
+	let best: Wall | null = null;
+	let least = onWall;
+	for (const wall of walls) {
+		const away = nearestOnSegment(at, wall.from, wall.to).distance;
+		const gain = least - away;
+		if (gain < -1e-6 || (best && gain < 1e-6 && wall.outward.y <= best.outward.y + 1e-9)) continue;
+		least = Math.min(least, away);
+		best = wall;
+	}
+	return best;
+}
+/** Places on a wall, the nearest first. */
+function* alongWall(d: Drafting, wall: Wall, at: Point): Generator<Point> {
+	const along = towards(wall.from, wall.to);
+	const foot = nearestOnSegment(at, wall.from, wall.to).t * wall.length;
+	const way = d.handed(at) * (along.x >= 0 ? 1 : -1);
+	for (const slide of slides) {
+		for (const s of slide === 0 ? [foot] : [foot + way * slide, foot - way * slide]) {
+			if (s >= 0 && s <= wall.length)
+				yield moved(moved(wall.from, along, s), wall.outward, rules['wall.openings'].figures.clear / 3);
+		}
+	}
+}
+/** Places round a post, on the house side first: it shines towards the street. */
+function* round(d: Drafting, at: Point): Generator<Point> {
+	const way = d.handed(at);
+	for (const [x, y] of [
+		[0, -1],
+		[way, 0],
+		[-way, 0],
+		[0, 1]
+	] as const)
+		yield { x: at.x + x * 0.3, y: at.y + y * 0.3 };
+}

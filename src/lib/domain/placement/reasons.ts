@@ -1,0 +1,29 @@
+import type { RuleId } from '../shared/rules';
+import { rules } from '../shared/rules';
+import type { SourceId } from '../shared/sources';
+import type { Working, WorkingInput } from '../shared/working';
+import type { Reason } from './types';
+
+/** A reason of a fixture; the source is the rule's unless another is named. */
+export const reason = (
+	rule: RuleId,
+	value: number | null,
+	unit: string,
+	because: string,
+	more: { source?: SourceId; working?: Working } = {}
+): Reason => ({
+	rule,
+	value,
+	unit,
+	because,
+	source: more.source ?? rules[rule].source,
+	...(more.working ? { working: more.working } : {})
+});
+
+export const input = (symbol: string, name: string, value: number, unit: string, from?: Working): WorkingInput => ({
+	symbol,
+	name,
+	value,
+	unit,
+	...(from ? { from } : {})
+});

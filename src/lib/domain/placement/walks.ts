@@ -1,0 +1,269 @@
+/** Path lights along walks: rules path.first, path.spacing, path.setback, existing.light. */
+import { distance, type Point } from '../shared/geometry';
+import type { FixtureModel } from '../shared/catalogue';
+import { rules } from '../shared/rules';
+import type { Strip } from '../site';
+import type { Cause } from './conflicts';
+import { courseOf, leadSide, other, outerSide, type Course, type Side } from './course';
+import { middleOf, type Drafting } from './drafting';
+import { fill, firstsOf, type First, type Stop } from './firsts';
+import { input, reason } from './reasons';
+import { Skips } from './skips';
+import type { Fixture, Reason } from './types';
+import { called, either } from './wording';
+
+const { spacing } = rules['path.spacing'].figures;
+const { low, high } = rules['path.setback'].figures;
+/** Clear distances tried between edge and head: the working value first. */
+const clears = [0.2, 0.25, low, high];
+/** Steps tried along the walk when a place is taken, metres. */
+const slides = [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1];
+/** At the entry a walk may still lie in the drive or the pavement it starts from: further in. */
+const slidesIn = [0, 0.25, 0.5, 0.75, 1, 1.5, 2, 2.5, 3, 3.5, 4];
+
+const firstWords: Record<First, string> = {
+	entry: 'the entry',
+	bend: 'the bend',
+	junction: 'where another way meets it',
+	foot: 'the foot of the steps',
+	head: 'the head of the steps'
+};
+
+interface Standing {
+	at: number;
+	side: Side;
+	p: Point;
+}
+interface Spot extends Standing {
+	clear: number;
+}
+
+export function placeWalk(d: Drafting, strip: Strip, order: number): void {
+	if (strip.lights === 'none' || strip.lights === 'mouth' || strip.length <= 0) return;
+	new WalkLights(d, strip, order).place();
+}
+
+class WalkLights {
+	readonly #d: Drafting;
+	readonly #strip: Strip;
+	readonly #course: Course;
+	readonly #order: number;
+	readonly #model: FixtureModel;
+	readonly #target: Fixture['target'];
+	readonly #lead: Side;
+	readonly #standing: Standing[] = [];
+	readonly #skips: Skips;
+	/** First places that got no light, with what was in the way. */
+	readonly #failed = new Map<First | 'straight', Set<Cause>>();
+
+	constructor(d: Drafting, strip: Strip, order: number) {
+		this.#d = d;
+		this.#strip = strip;
+		this.#order = order;
+		this.#course = courseOf(strip);
+		// No brighter than needed: the brighter head only where the surroundings are bright.
+		this.#model = d.pick({ body: 'path', strength: d.site.surroundings === 'town' ? 'bright' : 'soft' });
+		this.#target = { kind: 'walk', id: strip.id };
+		this.#lead = this.#freeOfRail(leadSide(this.#course, middleOf(d.site)));
+		this.#skips = new Skips(d, this.#target, called(strip.name, 'walk'));
+	}
+
+	/** A rail takes the room of a path light: with a rail on one side only, the other side leads. */
+	#freeOfRail(side: Side): Side {
+		return this.#strip.rail === side ? other(side) : side;
+	}
+
+	place(): void {
+		const firsts = firstsOf(this.#strip);
+		let last: Side | null = null;
+		const stations: number[] = [];
+		for (const stop of firsts) {
+			const stood = this.#stand(stop, last);
+			last = stood?.side ?? last;
+			stations.push(stood?.at ?? stop.at);
+		}
+		stations.push(this.#strip.length);
+		for (let i = 1; i < stations.length; i++) {
+			const from = stations[i - 1]!;
+			const to = stations[i]!;
+			const middle = (from + to) / 2;
+			// The treads have lights of their own.
+			const onSteps = this.#strip.steps.some((flight) => flight.start <= middle && flight.end >= middle);
+			if (!onSteps) this.#fill(from, to, i === stations.length - 1);
+		}
+		this.#report();
+	}
+
+	/** Sides that take a light at a stop, given the side of the light before. */
+	#sidesAt(stop: Stop, last: Side | null): Side[] {
+		const { lights, rail } = this.#strip;
+		if (lights === 'left' || lights === 'right') return [lights];
+		if (lights === 'both') return [this.#lead, other(this.#lead)];
+		if (rail === 'left' || rail === 'right') return [other(rail)];
+		const outer = stop.first === 'bend' ? outerSide(this.#course, stop.at) : null;
+		return [outer ?? (last ? other(last) : this.#lead)];
+	}
+
+	/** Puts the lights of one stop; gives back the last of them, null when none was needed or found. */
+	#stand(stop: Stop, last: Side | null): Standing | null {
+		const middle = this.#course.centre(stop.at);
+		const lamp = this.#d.servedBy(middle);
+		if (lamp) {
+			this.#skips.existing(lamp);
+			return null;
+		}
+		if (this.#d.shared(middle, spacing / 2, this.#target)) {
+			this.#skips.shared();
+			return null;
+		}
+		let stood: Standing | null = null;
+		for (const side of this.#sidesAt(stop, last)) {
+			const causes = new Set<Cause>();
+			const spot =
+				this.#find(stop, side, causes) ??
+				(this.#strip.lights === 'either' ? this.#find(stop, other(side), causes) : null);
+			if (spot) stood = this.#put(stop, spot);
+			else this.#fail(stop.first ?? 'straight', causes);
+		}
+		return stood;
+	}
+
+	#fail(place: First | 'straight', causes: ReadonlySet<Cause>): void {
+		const all = this.#failed.get(place) ?? new Set();
+		for (const cause of causes) all.add(cause);
+		this.#failed.set(place, all);
+	}
+
+	#find(stop: Stop, side: Side, causes: Set<Cause>): Spot | null {
+		const radius = this.#model.headDiameter / 2;
+		for (const slide of stop.first === 'entry' ? slidesIn : slides) {
+			const at = stop.at + slide;
+			if (at < 0 || at > this.#strip.length) continue;
+			for (const clear of clears) {
+				const p = this.#course.beside(at, side, clear + radius);
+				const cause = this.#d.ground.blocked(p, radius, 'path');
+				if (cause) causes.add(cause);
+				else if (stop.first || this.#spaced(p, side)) return { at, side, p, clear };
+			}
+		}
+		return null;
+	}
+
+	/** A light that fills a straight is never nearer than the spacing to one on its own edge. */
+	#spaced(p: Point, side: Side): boolean {
+		return this.#standing.every((s) => s.side !== side || distance(s.p, p) >= spacing - 1e-6);
+	}
+
+	#fill(from: number, to: number, open: boolean): void {
+		const start = this.#standing.filter((s) => s.at <= from + 1e-9).at(-1)?.side ?? null;
+		for (let fewer = 0; ; fewer++) {
+			const stations = fill(from, to, spacing, open, fewer);
+			if (stations.length === 0) return;
+			if (fewer < 20 && !this.#even(stations)) continue;
+			let last = start;
+			for (const at of stations) last = this.#stand({ at, first: null, also: [] }, last)?.side ?? last;
+			return;
+		}
+	}
+
+	/** Whether lights at these stations keep the spacing along each edge that they use: an inner edge is shorter than the middle. */
+	#even(stations: readonly number[]): boolean {
+		const { lights } = this.#strip;
+		if (lights === 'either') return true;
+		const out = clears[0]! + this.#model.headDiameter / 2;
+		return (lights === 'both' ? (['left', 'right'] as const) : [lights as Side]).every((side) => {
+			const row = stations.map((at) => this.#course.beside(at, side, out));
+			return (
+				row.every((p, i) => i === 0 || distance(p, row[i - 1]!) >= spacing - 1e-6) &&
+				row.every((p) => this.#spaced(p, side))
+			);
+		});
+	}
+
+	#put(stop: Stop, spot: Spot): Standing {
+		const { at, side, p } = spot;
+		const beside = this.#standing.filter((s) => s.side === side);
+		const nearest = Math.min(Infinity, ...beside.map((s) => distance(s.p, p)));
+		const stood = { at, side, p };
+		this.#standing.push(stood);
+		this.#standing.sort((a, b) => a.at - b.at);
+		this.#d.place({
+			target: this.#target,
+			role: 'path',
+			technique: 'path',
+			at: p,
+			model: this.#model,
+			reasons: this.#reasons(stop, spot, nearest),
+			order: { strip: this.#order, at }
+		});
+		return stood;
+	}
+
+	#reasons(stop: Stop, { clear, at }: Spot, nearest: number): Reason[] {
+		const { len } = this.#d;
+		const the = called(this.#strip.name, 'walk');
+		const serves =
+			stop.also.length > 0 ? `; it serves ${[...new Set(stop.also)].map((f) => firstWords[f]).join(' and ')} too` : '';
+		const moved =
+			Math.abs(at - stop.at) > 1e-9 ? `, moved ${len(Math.abs(at - stop.at))} along to a place that is free` : '';
+		const radius = this.#model.headDiameter / 2;
+		return [
+			stop.first
+				? reason('path.first', null, '', `Marks ${firstWords[stop.first]} of ${the}${serves}${moved}.`)
+				: reason('path.first', null, '', `Fills the straight of ${the} evenly${moved}.`),
+			reason(
+				'path.spacing',
+				Number.isFinite(nearest) ? nearest : null,
+				'm',
+				!Number.isFinite(nearest)
+					? `Lights along one edge stand at least ${len(spacing)} apart; it is the first on this edge.`
+					: nearest < spacing - 1e-6
+						? `${len(nearest)} from the nearest on this edge, closer than ${len(spacing)}: the places that come first lie that close.`
+						: `${len(nearest)} from the nearest on this edge, not closer than ${len(spacing)}.`
+			),
+			reason(
+				'path.setback',
+				clear,
+				'm',
+				`The head stands ${len(clear)} clear of the edge, between ${len(low)} and ${len(high)}.`,
+				{
+					working: {
+						label: 'Stake from the edge',
+						value: clear + radius,
+						unit: 'm',
+						decimals: 2,
+						rule: rules['path.setback'].says,
+						expression: 'c + d ÷ 2',
+						inputs: [
+							input('c', 'clear of the edge', clear, 'm'),
+							input('d', 'diameter of the head', this.#model.headDiameter, 'm')
+						],
+						source: rules['path.setback'].source
+					}
+				}
+			),
+			reason('glare.shield', null, '', 'The shade hides the lamp from anyone walking.')
+		];
+	}
+
+	#report(): void {
+		const the = called(this.#strip.name, 'walk');
+		for (const [place, causes] of this.#failed) {
+			const where = place === 'straight' ? 'part of a straight' : firstWords[place];
+			const why =
+				causes.size > 0
+					? either([...causes].map(this.#d.because))
+					: `it would be closer than ${this.#d.len(spacing)} to another`;
+			const rank = place === 'straight' ? 'note' : 'look';
+			const served = this.#standing.length > 0 ? '' : ' No light stands along it at all.';
+			this.#d.say(
+				'placement.no-room',
+				rank,
+				this.#target,
+				'path.first',
+				`On ${the} ${where} gets no light on the side asked for: ${why}.${served} Look whether another side or an existing light will do.`
+			);
+		}
+		this.#skips.report();
+	}
+}

@@ -1,0 +1,57 @@
+/** How a wall is lit, from its height and texture alone: rules wall.setback, wall.spacing, wall.openings. */
+import type { FixtureModel } from '../shared/catalogue';
+import { rules } from '../shared/rules';
+import { beam } from '../photometry';
+import type { Wall } from '../site';
+import { endReach, lampOnWall, rowExtremes, widestSpacing, type Row } from './evenness';
+import type { Span } from './layout';
+
+export interface WallPlan {
+	technique: 'wash' | 'graze';
+	litHeight: number;
+	/** Metres off the wall: the wanted one first, then others within the rule. */
+	setbacks: number[];
+	row: Row;
+	spacing: number;
+	end: number;
+	light: { most: number; least: number; mean: number };
+}
+
+/** Setback, aim and widest spacing for a wall by its height and texture. */
+export function planWall(wall: Pick<Wall, 'height' | 'texture'>, model: FixtureModel): WallPlan {
+	const { low, high, graze, grazeTaken, mostLit } = rules['wall.setback'].figures;
+	const { ratio } = rules['wall.spacing'].figures;
+	const litHeight = Math.min(wall.height, mostLit);
+	const technique = wall.texture === 'rough' ? 'graze' : 'wash';
+	const radius = model.headDiameter / 2;
+	const setbacks =
+		technique === 'graze'
+			? [grazeTaken, graze, 2 * grazeTaken - graze]
+			: [(low + high) / 2, high, low].map((share) => Math.max(share * litHeight, radius + 0.1));
+	const row: Row = {
+		distribution: beam(model.lamp.lumens, model.lamp.beamAngle),
+		setback: setbacks[0]!,
+		lampHeight: model.lampHeight,
+		// Grazing light runs up the face; a wash is spread over it.
+		aimHeight: technique === 'graze' ? litHeight : litHeight / 2,
+		middle: litHeight / 2
+	};
+	const one = lampOnWall(row);
+	const reach = Math.hypot(row.setback, row.middle - row.lampHeight);
+	const spacing = widestSpacing(one, reach, ratio);
+	return {
+		technique,
+		litHeight,
+		setbacks,
+		row,
+		spacing,
+		end: endReach(one, spacing, ratio),
+		light: rowExtremes(one, spacing)
+	};
+}
+
+/** Parts of a wall in front of which no lamp stands: doors, garage doors, and windows it would shine into. */
+export function closedSpans(wall: Pick<Wall, 'openings'>): Span[] {
+	const { clear } = rules['wall.openings'].figures;
+	return wall.openings.map(({ start, end }) => ({ start: start - clear, end: end + clear }));
+}
