@@ -278,8 +278,9 @@ export type YardWalk = z.infer<typeof walkSchema>;
 export type YardDrive = z.infer<typeof driveSchema>;
 export type YardSection = z.infer<typeof sectionSchema>;
 export type YardOpening = z.infer<typeof openingSchema>;
-export type Hours = z.infer<typeof hoursSchema>;
-export type Level = z.infer<typeof level>;
+/** Spelt out, since the plan's JSON Schema is made from types; the parts of `Yard` that use them hold them equal. */
+export type Hours = { kind: 'dusk-to-dawn' } | { kind: 'after-dusk'; hours: number } | { kind: 'until'; clock: string };
+export type Level = 'none' | 'soft' | 'bright';
 export type Units = 'feet' | 'metres';
 
 /** A yard of which nothing is known yet. */

@@ -1,0 +1,81 @@
+/** What the answers about one thing change in the plan: its fixtures, and what the plan has to say about it. */
+import type { Finding } from '$lib/domain/shared/findings';
+import type { Fixture } from '$lib/domain/placement';
+import type { Plan } from '$lib/domain/plan';
+import type { ChapterId, Place, Question } from '$lib/flow';
+
+export interface Effect {
+	/** Fixtures that throw light the same way, together. */
+	groups: { technique: Fixture['technique']; fixtures: Fixture[] }[];
+	findings: Finding[];
+}
+const kindsOf: Record<ChapterId, readonly string[]> = {
+	place: [],
+	house: ['house', 'wall', 'section', 'opening', 'porch', 'lot', 'street'],
+	trees: ['tree'],
+	walks: ['walk', 'steps'],
+	drive: ['drive'],
+	spots: ['bed', 'seating', 'number', 'water', 'light', 'wall'],
+	power: ['supply', 'transformer', 'sensor', 'receptacle', 'run', 'power', 'dusk']
+};
+const eachKind: Record<NonNullable<Question['each']>, string> = {
+	trees: 'tree',
+	walks: 'walk',
+	drives: 'drive',
+	'spots.beds': 'bed',
+	'spots.seating': 'seating',
+	'spots.water': 'water',
+	'spots.lights': 'light',
+	'spots.walls': 'wall',
+	'spots.numbers': 'number'
+};
+/** Kind of thing that a question is asked for, as the plan names it. */
+export const kindOf = (place: Place): string | null => (place.question.each ? eachKind[place.question.each] : null);
+
+/** What to mark on the drawing while a question is asked. */
+export function highlightOf(place: Place): { kind: string; id: string } | null {
+	const kind = kindOf(place);
+	if (kind && place.item) return { kind, id: place.item };
+	const single: Record<string, string> = {
+		lot: 'lot',
+		'house-size': 'house',
+		receptacle: 'receptacle',
+		transformer: 'transformer',
+		sensor: 'sensor'
+	};
+	const own = single[place.question.id];
+	return own ? { kind: own, id: '' } : null;
+}
+
+export function effectOf(plan: Plan, place: Place): Effect {
+	const { question, item } = place;
+	const kinds = kindsOf[question.chapter];
+	const flights = new Set(
+		item === null
+			? []
+			: plan.site.strips.filter((strip) => strip.id === item).flatMap((strip) => strip.steps.map(({ id }) => id))
+	);
+	const gardenWalls = new Set(plan.site.walls.filter((wall) => wall.of === 'garden').map(({ id }) => id));
+	const lit = (fixture: Fixture): boolean => {
+		const { kind, id } = fixture.target;
+		if (item !== null) return id === item || (kind === 'steps' && flights.has(id));
+		if (kind === 'wall') return gardenWalls.has(id) ? question.chapter === 'spots' : question.chapter === 'house';
+		return kinds.includes(kind);
+	};
+	const fixtures = plan.fixtures.filter(lit);
+	const ids = new Set(fixtures.map(({ id }) => id));
+	const said = (finding: Finding): boolean => {
+		if (!finding.about) return false;
+		const { kind, id } = finding.about;
+		if (kind === 'fixture') return ids.has(id);
+		return item === null ? kinds.includes(kind) : id === item || flights.has(id);
+	};
+	const techniques = [...new Set(fixtures.map(({ technique }) => technique))];
+	return {
+		groups: techniques.map((technique) => ({
+			technique,
+			fixtures: fixtures.filter((fixture) => fixture.technique === technique)
+		})),
+		findings: plan.findings.filter(said)
+	};
+}

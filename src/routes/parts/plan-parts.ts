@@ -1,0 +1,4 @@
+/** What shows a plan: loaded after the first question stands, in one piece. */
+export { default as PlanDrawing } from '$lib/drawing/PlanDrawing.svelte';
+export { default as Key } from '$lib/drawing/Key.svelte';
+export { default as EffectPanel } from './EffectPanel.svelte';

@@ -1,0 +1,15 @@
+import type { Question } from '$lib/flow';
+
+const things: Record<NonNullable<Question['each']>, string> = {
+	trees: 'tree',
+	walks: 'walk',
+	drives: 'drive',
+	'spots.beds': 'bed',
+	'spots.seating': 'seating place',
+	'spots.water': 'water',
+	'spots.lights': 'light',
+	'spots.walls': 'wall',
+	'spots.numbers': 'house number'
+};
+/** What a question is asked for, when no item in particular is meant. */
+export const thingOf = (question: Question): string => (question.each ? things[question.each] : '');

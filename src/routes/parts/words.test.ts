@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { countOf, currencyWords, labelList, windOf } from './words';
+
+describe('words', () => {
+	it('count fixtures in a sentence', () => {
+		expect(countOf('uplight', 1)).toBe('One uplight');
+		expect(countOf('path', 2)).toBe('Two path lights');
+		expect(countOf('wash', 14)).toBe('14 wall washes');
+	});
+	it('list labels, long runs by their ends', () => {
+		expect(labelList([])).toBe('');
+		expect(labelList(['T1'])).toBe('T1');
+		expect(labelList(['T1', 'T2', 'T3'])).toBe('T1, T2 and T3');
+		expect(labelList(['P1', 'P2', 'P3', 'P4', 'P5'])).toBe('P1 to P5');
+	});
+	it('name directions all the way round', () => {
+		expect([0, 44, 90, 225, 359, -45, 405].map(windOf)).toEqual([
+			'north',
+			'north-east',
+			'east',
+			'south-west',
+			'north',
+			'north-west',
+			'north-east'
+		]);
+	});
+	it('write money by code or by sign, and take a code nobody knows', () => {
+		expect(currencyWords(32, 'USD')).toBe('$32.00');
+		expect(currencyWords(0.3, '€')).toBe('€0.30');
+		expect(currencyWords(5, 'kr')).toBe('kr 5.00');
+		expect(currencyWords(5, 'XYZ')).toContain('5.00');
+	});
+});
