@@ -1,0 +1,38 @@
+/** `npm run bench [-- --json]`: the figures that have a budget, each with its median after a warm-up. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { makePlan } from '../lib/domain/plan';
+import { readYard, type Yard } from '../lib/domain/yard';
+import { rows as cableRows } from './bench/cable';
+import { rows as circuitRows } from './bench/circuit';
+import { rows as duskRows } from './bench/dusk';
+import { rows as placementRows } from './bench/placement';
+import { largeYard } from './bench/large-yard';
+import { medianMs, type Row } from './bench/measure';
+
+const example = (name: string): Yard => {
+	const read = readYard(readFileSync(join(import.meta.dirname, `../lib/domain/yard/examples/${name}.json`), 'utf8'));
+	if (!read.ok) throw new Error(`${name}: ${read.problems.join('; ')}`);
+	return read.yard;
+};
+const wholePlan = (): Row[] => {
+	const rows: Row[] = [];
+	for (const name of ['town', 'suburban', 'rural']) {
+		const yard = example(name);
+		rows.push({ name: `plan.${name}`, value: medianMs(() => makePlan(yard), 60), unit: 'ms' });
+	}
+	const large = largeYard();
+	const fixtures = makePlan(large).fixtures.length;
+	rows.push({ name: 'plan.200', value: medianMs(() => makePlan(large), 12), unit: 'ms' });
+	rows.push({ name: 'plan.200.fixtures', value: fixtures, unit: 'fixtures' });
+	return rows;
+};
+const all: Row[] = [
+	...wholePlan(),
+	...(await placementRows()),
+	...(await cableRows()),
+	...(await circuitRows()),
+	...(await duskRows())
+];
+if (process.argv.includes('--json')) console.log(JSON.stringify(all, null, '\t'));
+else for (const row of all) console.log(`${row.name.padEnd(24)} ${row.value.toPrecision(4).padStart(12)} ${row.unit}`);

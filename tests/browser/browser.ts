@@ -1,0 +1,59 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
+import { expect, inject } from 'vitest';
+import { findBrowser } from '../../src/tools/setup.mjs';
+
+const flags = [
+	'--no-sandbox',
+	'--disable-gpu',
+	'--disable-quic',
+	'--no-first-run',
+	'--disable-background-networking',
+	'--disable-component-update',
+	'--disable-sync'
+];
+
+export async function openBrowser(): Promise<Browser> {
+	const executablePath = findBrowser();
+	if (!executablePath) throw new Error('No Chromium, Chrome or Edge was found.');
+	return chromium.launch({ executablePath, headless: true, args: flags });
+}
+
+/** A page that fails its test when the site logs an error, throws, or asks anything of another host. */
+export async function openPage(
+	browser: Browser,
+	options: { width?: number; height?: number; dark?: boolean; context?: BrowserContext } = {}
+): Promise<{ page: Page; context: BrowserContext; complaints: string[] }> {
+	const context =
+		options.context ??
+		(await browser.newContext({
+			viewport: { width: options.width ?? 1280, height: options.height ?? 800 },
+			colorScheme: options.dark ? 'dark' : 'light',
+			reducedMotion: 'reduce',
+			acceptDownloads: true
+		}));
+	const page = await context.newPage();
+	const complaints: string[] = [];
+	page.on('pageerror', (error) => complaints.push(`threw: ${error.message}`));
+	page.on('console', (message) => {
+		if (message.type() === 'error' || message.type() === 'warning') complaints.push(`console: ${message.text()}`);
+	});
+	page.on('request', (request) => {
+		const url = request.url();
+		if (!url.startsWith(site()) && !/^(data|blob):/.test(url)) complaints.push(`asked ${url}`);
+	});
+	return { page, context, complaints };
+}
+
+export const site = (): string => inject('site');
+
+/** axe with every WCAG A and AA tag up to 2.2. */
+export async function expectAccessible(page: Page, where: string): Promise<void> {
+	const results = await new AxeBuilder({ page })
+		.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+		.analyze();
+	const found = results.violations.flatMap((violation) =>
+		violation.nodes.map((node) => `${where}: ${violation.id}: ${node.target.join(' ')}`)
+	);
+	expect(found).toEqual([]);
+}
