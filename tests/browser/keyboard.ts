@@ -1,8 +1,11 @@
 import type { Page } from 'playwright-core';
 
-/** What to do with the control of this name: type into it, choose it, or press it. */
+/** What to do with the control of this name: type into it, pick in a drop-down by its first letters, choose it, press it. */
 export type Wish =
-	{ control: RegExp; type: string } | { control: RegExp; choose: true } | { control: RegExp; press: true };
+	| { control: RegExp; type: string }
+	| { control: RegExp; pick: string }
+	| { control: RegExp; choose: true }
+	| { control: RegExp; press: true };
 
 interface Focused {
 	name: string;

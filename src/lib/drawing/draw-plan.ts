@@ -22,6 +22,8 @@ export interface DrawOptions {
 	roots?: boolean;
 	/** Without it, only the yard: no glow round the fixtures (paper). */
 	glow?: boolean;
+	/** A thumbnail: no words and no furniture, which would crowd it. */
+	bare?: boolean;
 	sizes?: Sizes;
 	/** The part of the yard shown, metres; the whole when absent. */
 	box?: Box;
@@ -87,8 +89,8 @@ export function drawPlan(plan: Plan, options: DrawOptions): Drawing {
 			{ id: 'cable', marks: drawCables(plan.runs, px) },
 			{ id: 'emphasis', marks: emphasis },
 			{ id: 'devices', marks: [...drawDevices(plan, px, sizes), ...drawFixtures(plan.fixtures, site.faces, sizes)] },
-			{ id: 'names', marks: drawNames(plan, box, px, sizes, taken) },
-			{ id: 'sheet', marks: furniture }
+			{ id: 'names', marks: options.bare ? [] : drawNames(plan, box, px, sizes, taken) },
+			{ id: 'sheet', marks: options.bare ? [] : furniture }
 		]
 	};
 }

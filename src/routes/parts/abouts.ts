@@ -35,9 +35,15 @@ const single: Record<string, readonly string[]> = {
 export function stepAbout(
 	yard: Yard,
 	about: About | null,
-	targetOf: (about: About) => About | null = () => null
+	targetOf: (about: About) => About | null = () => null,
+	rule: string | null = null
 ): Step | null {
 	if (!about) return null;
+	// Where a cable crosses has a page of its own for each walk and drive.
+	if (rule === 'cable.crossing' && (about.kind === 'walk' || about.kind === 'drive')) {
+		const crossings = stepForPath(yard, `${about.kind}s.${about.id}.crossings`);
+		if (crossings) return crossings;
+	}
 	const own = (lists[about.kind] ?? [])
 		.map((list) => stepForPath(yard, `${list}.${about.id}`))
 		.find((step) => step !== null);

@@ -33,9 +33,10 @@ const eachKind: Record<NonNullable<Question['each']>, string> = {
 export const kindOf = (place: Place): string | null => (place.question.each ? eachKind[place.question.each] : null);
 
 /** What to mark on the drawing while a question is asked. */
-export function highlightOf(place: Place): { kind: string; id: string } | null {
+export function highlightOf(place: Place): { kind: string; id: string; what?: 'place' } | null {
 	const kind = kindOf(place);
-	if (kind && place.item) return { kind, id: place.item };
+	const where = place.question.fields[0]?.kind === 'point';
+	if (kind && place.item) return { kind, id: place.item, ...(where ? { what: 'place' as const } : {}) };
 	const single: Record<string, string> = {
 		lot: 'lot',
 		'house-size': 'house',

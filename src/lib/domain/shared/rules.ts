@@ -412,7 +412,7 @@ export const rules = {
 		'Call the dig-notice service at least two full working days before; it does not mark private lines.',
 		'Gas and mains are down there.',
 		'dig',
-		{ days: 2, tolerance: 0.6 }
+		{ days: 2, tolerance: 0.6096 }
 	)
 } as const satisfies Record<string, Rule>;
 export type RuleId = keyof typeof rules;

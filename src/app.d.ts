@@ -1,5 +1,0 @@
-declare global {
-	namespace App {}
-}
-
-export {};
