@@ -21,7 +21,7 @@ export default defineConfig({
 					environment: 'node',
 					include: ['tests/browser/**/*.test.ts'],
 					globalSetup: ['tests/browser/site.setup.ts'],
-					fileParallelism: false,
+					maxWorkers: 2,
 					testTimeout: 120_000,
 					hookTimeout: 120_000
 				}

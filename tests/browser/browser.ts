@@ -1,6 +1,9 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
-import { expect, inject } from 'vitest';
+import { afterAll, beforeAll, expect, inject } from 'vitest';
 import { findBrowser } from '../../src/tools/setup.mjs';
 
 const flags = [
@@ -56,4 +59,28 @@ export async function expectAccessible(page: Page, where: string): Promise<void>
 		violation.nodes.map((node) => `${where}: ${violation.id}: ${node.target.join(' ')}`)
 	);
 	expect(found).toEqual([]);
+}
+
+export const goto = async (page: Page, path: string): Promise<void> => {
+	await page.goto(`${site()}${path}`);
+	await page.locator('h1').first().waitFor();
+};
+export async function openDemo(page: Page, title: string): Promise<void> {
+	await goto(page, '/');
+	await page.getByRole('button', { name: `Open ${title}` }).click();
+	await page.waitForURL(/\/plan\//);
+}
+/** A browser for the tests of a file, and a folder for what they save; both are cleared away after the last test. */
+export function useBrowser(): { browser: () => Browser; folder: () => string } {
+	let browser: Browser;
+	let folder: string;
+	beforeAll(async () => {
+		browser = await openBrowser();
+		folder = mkdtempSync(join(tmpdir(), 'duskwright-'));
+	});
+	afterAll(async () => {
+		await browser.close();
+		rmSync(folder, { recursive: true, force: true });
+	});
+	return { browser: () => browser, folder: () => folder };
 }

@@ -1,93 +1,13 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { expectAccessible, openBrowser, openPage, site } from './browser';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { goto, openDemo, openPage, useBrowser } from './browser';
 import { answerByKeyboard, type Wish } from './keyboard';
 
-let browser: Browser;
-let folder: string;
-beforeAll(async () => {
-	browser = await openBrowser();
-	folder = mkdtempSync(join(tmpdir(), 'duskwright-'));
-});
-afterAll(async () => {
-	await browser.close();
-	rmSync(folder, { recursive: true, force: true });
-});
+const { browser, folder } = useBrowser();
 
-const goto = async (page: Page, path: string) => {
-	await page.goto(`${site()}${path}`);
-	await page.locator('h1').first().waitFor();
-};
 const stored = (page: Page) => page.evaluate(() => JSON.stringify(Object.entries(localStorage).sort()));
-async function openDemo(page: Page, title: string) {
-	await goto(page, '/');
-	await page.getByRole('button', { name: `Open ${title}` }).click();
-	await page.waitForURL(/\/plan\//);
-}
-/** Continue after Continue, from the first question until the layout; the questions met, in order. */
-async function walkThrough(page: Page): Promise<string[]> {
-	const met: string[] = [];
-	for (let count = 0; count < 200; count += 1) {
-		if (/\/plan\//.test(page.url())) return met;
-		const here = page.url();
-		met.push(new URL(here).pathname + new URL(here).search);
-		// One page only may be asked: its heading stands there and has the focus.
-		await page.getByRole('button', { name: 'Continue' }).click();
-		await page.waitForURL((url) => url.href !== here, { timeout: 10_000 });
-	}
-	throw new Error(`The way through has no end: ${met.slice(-3).join(', ')}`);
-}
-async function printed(page: Page, name: string, paper: 'letter' | 'a4'): Promise<string[]> {
-	const file = join(folder, `${name}.pdf`);
-	await page.pdf({ path: file, preferCSSPageSize: true, printBackground: false });
-	const info = execFileSync('pdfinfo', [file], { encoding: 'utf8' });
-	// Points: Letter 612 × 792, A4 595.28 × 841.89; the plan sheet may lie on its side.
-	expect(info).toMatch(
-		paper === 'letter'
-			? /Page size:\s+(612 x 792|792 x 612)/
-			: /Page size:\s+(59[45]\.?\d* x 84[12]|84[12]\.?\d* x 59[45])/
-	);
-	return execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split('\f');
-}
-
-describe.each([
-	{ title: 'Quince Row', paper: 'letter', words: ['P1', 'T1'] },
-	{ title: 'Alder Bend', paper: 'letter', words: ['P1', 'T1', 'D1', 'S1', 'C1', 'W1'] },
-	{ title: 'Hazelmoor', paper: 'a4', words: ['P1', 'T1', 'D1', 'W1'] }
-] as const)('demo yard: $title', ({ title, paper, words }) => {
-	test.each([360, 1280])('from the first question to the printed packet at %i px', async (width) => {
-		const { page, context, complaints } = await openPage(browser, { width });
-		await openDemo(page, title);
-		await goto(page, '/ask/place/units/');
-		const met = await walkThrough(page);
-		expect(met.length).toBeGreaterThan(20);
-		expect(new Set(met).size).toBe(met.length);
-		await page.getByRole('link', { name: 'Packet' }).first().click();
-		await page.waitForURL(/\/packet\//);
-		await page.locator('.sheets svg').first().waitFor();
-		await page
-			.locator('#paper')
-			.getByText(paper === 'a4' ? 'A4' : 'Letter', { exact: true })
-			.click();
-		const pages = await printed(page, `${title}-${width}`, paper);
-		const text = pages.join('\n');
-		for (const word of words) expect(text).toContain(word);
-		for (const needed of [/licensed electrician/i, /local code/i, /dig/i, /transformer/i, /connector/i, /scale/i])
-			expect(text).toMatch(needed);
-		expect(text).not.toMatch(/NaN|undefined|Infinity|\[object/);
-		// No page may be empty: a blank sheet is a layout fault.
-		expect(pages.slice(0, -1).filter((sheet) => sheet.trim().length < 20)).toEqual([]);
-		// Nothing is wider than the screen.
-		await goto(page, '/plan/');
-		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-		expect(complaints).toEqual([]);
-		await context.close();
-	});
-});
 
 const press = (control: RegExp): Wish => ({ control, press: true });
 const choose = (control: RegExp): Wish => ({ control, choose: true });
@@ -143,7 +63,7 @@ const smallYard: Record<string, Wish[]> = {
 };
 
 test('a blank yard by keyboard only', async () => {
-	const { page, context, complaints } = await openPage(browser);
+	const { page, context, complaints } = await openPage(browser());
 	await goto(page, '/');
 	const start = page.getByRole('link', { name: 'Start with a blank yard' });
 	for (let tabs = 0; tabs < 30 && !(await start.evaluate((link) => link === document.activeElement)); tabs += 1)
@@ -174,7 +94,7 @@ test('a blank yard by keyboard only', async () => {
 }, 300_000);
 
 test('back, reload and reopening keep answers and typed text', async () => {
-	const { page, context, complaints } = await openPage(browser);
+	const { page, context, complaints } = await openPage(browser());
 	await goto(page, '/');
 	await page.getByRole('link', { name: 'Start with a blank yard' }).click();
 	await page.getByText('Feet and inches').click();
@@ -193,7 +113,7 @@ test('back, reload and reopening keep answers and typed text', async () => {
 	await expect.poll(() => page.getByRole('textbox', { name: 'Height of the eaves' }).inputValue()).toBe('nine');
 	await page.goto('about:blank');
 	await page.close();
-	const again = await openPage(browser, { context });
+	const again = await openPage(browser(), { context });
 	await goto(again.page, '/ask/house/house-size/');
 	await expect.poll(() => again.page.getByRole('textbox', { name: 'Height of the eaves' }).inputValue()).toBe('nine');
 	await expect
@@ -206,11 +126,11 @@ test('back, reload and reopening keep answers and typed text', async () => {
 });
 
 test('a yard goes to a file and comes back the same; a bad file leaves the yard in hand alone', async () => {
-	const { page, context, complaints } = await openPage(browser);
+	const { page, context, complaints } = await openPage(browser());
 	await openDemo(page, 'Quince Row');
 	const download = page.waitForEvent('download');
 	await page.getByRole('button', { name: 'Save a copy' }).first().click();
-	const file = join(folder, 'copy.duskwright.json');
+	const file = join(folder(), 'copy.duskwright.json');
 	await (await download).saveAs(file);
 	const saved = readFileSync(file, 'utf8');
 	await page.waitForTimeout(1000);
@@ -222,20 +142,20 @@ test('a yard goes to a file and comes back the same; a bad file leaves the yard 
 		['huge-number.json', saved.replace(/"width": [\d.]+/, '"width": 1e999'), /width|number/i]
 	];
 	for (const [name, text, says] of cases) {
-		writeFileSync(join(folder, name), text);
+		writeFileSync(join(folder(), name), text);
 		await goto(page, '/');
-		await page.locator('input[type=file]').setInputFiles(join(folder, name));
+		await page.locator('input[type=file]').setInputFiles(join(folder(), name));
 		await page.getByRole('alert').filter({ hasText: says }).first().waitFor();
 		expect(await stored(page), name).toBe(before);
 	}
 	// A second device.
-	const other = await openPage(browser);
+	const other = await openPage(browser());
 	await goto(other.page, '/');
 	await other.page.locator('input[type=file]').setInputFiles(file);
 	await other.page.waitForURL(/\/answers\//);
 	const copy = other.page.waitForEvent('download');
 	await other.page.getByRole('button', { name: 'Save a copy' }).first().first().click();
-	const second = join(folder, 'second.duskwright.json');
+	const second = join(folder(), 'second.duskwright.json');
 	await (await copy).saveAs(second);
 	expect(readFileSync(second, 'utf8')).toBe(saved);
 	expect([...complaints, ...other.complaints]).toEqual([]);
@@ -244,7 +164,7 @@ test('a yard goes to a file and comes back the same; a bad file leaves the yard 
 });
 
 test('what cannot be is said at the field, with the range, and nothing is lost', async () => {
-	const { page, context } = await openPage(browser);
+	const { page, context } = await openPage(browser());
 	await openDemo(page, 'Alder Bend');
 	await goto(page, '/ask/house/house-size/');
 	const eaves = page.getByRole('textbox', { name: 'Height of the eaves' });
@@ -263,42 +183,4 @@ test('what cannot be is said at the field, with the range, and nothing is lost',
 	await page.getByRole('button', { name: 'Continue' }).click();
 	await page.waitForURL((url) => !url.pathname.includes('house-size'));
 	await context.close();
-});
-
-describe.each([
-	{ width: 360, dark: false },
-	{ width: 1280, dark: true }
-])('accessible at $width px, dark $dark', ({ width, dark }) => {
-	test('every page', async () => {
-		const { page, context, complaints } = await openPage(browser, { width, dark });
-		await goto(page, '/');
-		await page.getByRole('button', { name: 'Open Alder Bend' }).waitFor();
-		await expectAccessible(page, '/');
-		await openDemo(page, 'Alder Bend');
-		for (const path of [
-			'/plan/',
-			'/circuit/',
-			'/hours/',
-			'/shopping/',
-			'/checklist/',
-			'/packet/',
-			'/answers/',
-			'/rules/',
-			'/help/'
-		]) {
-			await goto(page, path);
-			await page.waitForLoadState('networkidle');
-			await expectAccessible(page, path);
-			expect(await page.evaluate(() => document.documentElement.scrollWidth), path).toBeLessThanOrEqual(width);
-		}
-		await goto(page, '/ask/place/units/');
-		for (let count = 0; count < 200 && !/\/plan\//.test(page.url()); count += 1) {
-			const here = page.url();
-			await expectAccessible(page, here);
-			await page.getByRole('button', { name: 'Continue' }).click();
-			await page.waitForURL((url) => url.href !== here);
-		}
-		expect(complaints).toEqual([]);
-		await context.close();
-	}, 300_000);
 });
