@@ -8,7 +8,11 @@ export interface Wanted {
 	strength: FixtureModel['strength'];
 	beam?: number;
 }
-export type Pick = (wanted: Wanted) => FixtureModel;
+export interface Pick {
+	(wanted: Wanted): FixtureModel;
+	/** Every model of a body that is made with this yard's kind and colour of lamp, as the catalogue lists them. */
+	all: (body: FixtureModel['body']) => FixtureModel[];
+}
 
 const keyOf = (
 	body: string,
@@ -53,7 +57,7 @@ export const lampChoice = (
 export function picker(yard: Yard): Pick {
 	const { kind, kelvin } = lampChoice(yard);
 	const colour = kind === 'led' ? kelvin : 'any';
-	return ({ body, mount, strength, beam }) => {
+	const pick = ({ body, mount, strength, beam }: Wanted): FixtureModel => {
 		const m = mount ?? 'any';
 		const b = beam ?? 'any';
 		const model =
@@ -62,6 +66,14 @@ export function picker(yard: Yard): Pick {
 			index.get(keyOf(body, 'any', 'any', 'any', kind, 'any'));
 		return model ?? fixtureModels[0]!;
 	};
+	const all = (body: FixtureModel['body']): FixtureModel[] =>
+		fixtureModels.filter(
+			(model) =>
+				model.body === body &&
+				model.lamp.kind === kind &&
+				(kind === 'halogen' || model.lamp.colourTemperature === kelvin)
+		);
+	return Object.assign(pick, { all });
 }
 
 /** The narrowest stock beam of at least so many degrees; the widest when none is. */

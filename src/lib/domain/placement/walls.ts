@@ -7,6 +7,7 @@ import type { Cause } from './conflicts';
 import type { Drafting } from './drafting';
 import { lampOnWall, rowExtremes } from './evenness';
 import { layOut, piersOf, type Span } from './layout';
+import { lampForWall, wallAim, wallBand } from './wall-level';
 import { closedSpans, planWall, type WallPlan } from './wall-plan';
 import { input, reason } from './reasons';
 import type { Fixture, Reason } from './types';
@@ -44,15 +45,17 @@ function placeWall(d: Drafting, wall: Wall, planFor: (wall: Wall, model: Fixture
 		);
 		return;
 	}
-	const model = d.pick({ body: 'wash', strength: wall.light });
-	const plan = planFor(wall, model);
+	// Where lamps stand does not depend on their lumens, so any wash lamp serves to lay the row out.
+	const washes = d.pick.all('wash');
+	const sample = washes[0] ?? d.pick({ body: 'wash', strength: wall.light });
+	const plan = planFor(wall, sample);
 	const closed = closedSpans(wall);
 	const along = towards(wall.from, wall.to);
 	const inTheWay = new Set<Cause>();
 	const spotAt = (at: number): { p: Point; setback: number } | null => {
 		for (const setback of plan.setbacks) {
 			const p = moved(moved(wall.from, along, at), wall.outward, setback);
-			const cause = d.ground.blocked(p, model.headDiameter / 2, 'ground');
+			const cause = d.ground.blocked(p, sample.headDiameter / 2, 'ground');
 			if (!cause) return { p, setback };
 			inTheWay.add(cause);
 		}
@@ -86,8 +89,13 @@ function placeWall(d: Drafting, wall: Wall, planFor: (wall: Wall, model: Fixture
 	});
 	// All places before the first lamp stands: one lamp of the row is not in the way of the next.
 	const spots = stations.map((at) => ({ foot: moved(wall.from, along, at), spot: spotAt(at) }));
+	const apart = stations.length > 1 ? (stations.at(-1)! - stations[0]!) / (stations.length - 1) : plan.spacing;
+	const perLumen = rowExtremes(lampOnWall(plan.row), apart).mean / sample.lamp.lumens;
+	const band = wallBand(d.site.surroundings, wall.finish);
+	const model = lampForWall(washes.length > 0 ? washes : [sample], perLumen, wallAim(band, wall.light));
+	const level: WallLevel = { model, lux: perLumen * model.lamp.lumens, ...band };
 	const reasons = new Map(
-		plan.setbacks.map((setback) => [setback, wallReasons(d, wall, plan, model, stations, setback)])
+		plan.setbacks.map((setback) => [setback, wallReasons(d, wall, plan, level, stations, setback)])
 	);
 	for (const { foot, spot } of spots) {
 		if (!spot) continue;
@@ -102,14 +110,22 @@ function placeWall(d: Drafting, wall: Wall, planFor: (wall: Wall, model: Fixture
 			reasons: reasons.get(spot.setback)!
 		});
 	}
-	wallFindings(d, wall, target, { plan, spacing, stations, inTheWay: [...inTheWay] });
+	wallFindings(d, wall, target, { plan, level, spacing, stations, inTheWay: [...inTheWay] });
+}
+
+/** Lamp chosen, its lux on the wall at mid-height, and the band wanted. */
+interface WallLevel {
+	model: FixtureModel;
+	lux: number;
+	low: number;
+	high: number;
 }
 
 function wallReasons(
 	d: Drafting,
 	wall: Wall,
 	plan: WallPlan,
-	model: FixtureModel,
+	{ model, lux, low: least, high: most }: WallLevel,
 	stations: readonly number[],
 	setback: number
 ): Reason[] {
@@ -118,7 +134,6 @@ function wallReasons(
 	const { ratio } = rules['wall.spacing'].figures;
 	const share = (low + high) / 2;
 	const shared = stations.length > 1 ? (stations.at(-1)! - stations[0]!) / (stations.length - 1) : null;
-	const { mean } = rowExtremes(lampOnWall(plan.row), shared ?? plan.spacing);
 	const washed = Math.abs(setback - share * plan.litHeight) < 1e-9;
 	return [
 		reason(
@@ -178,15 +193,16 @@ function wallReasons(
 		),
 		reason(
 			'wall.level',
-			mean,
+			lux,
 			'lx',
-			`${wall.light === 'bright' ? 'The brighter' : 'The softer'} lamp, ${model.lamp.lumens} lm: about ${mean.toFixed(0)} lx on the wall at mid-height.`
+			`${model.lamp.lumens} lm each: about ${lux.toFixed(0)} lx on the wall at mid-height, for a ${wall.light} light within ${least} to ${most} lx.`
 		)
 	];
 }
 
 interface Outcome {
 	plan: WallPlan;
+	level: WallLevel;
 	spacing: number;
 	stations: readonly number[];
 	inTheWay: Cause[];
@@ -195,7 +211,7 @@ function wallFindings(
 	d: Drafting,
 	wall: Wall,
 	target: Fixture['target'],
-	{ plan, spacing, stations, inTheWay }: Outcome
+	{ plan, level, spacing, stations, inTheWay }: Outcome
 ): void {
 	const the = called(wall.name, 'wall');
 	if (stations.length === 0) {
@@ -228,7 +244,15 @@ function wallFindings(
 			'wall.spacing',
 			`${capital(the)} has a stretch that stays darker than the rest: no lamp may stand before it (${inTheWay.length > 0 ? either(inTheWay.map(d.because)) : 'openings on both sides'}).`
 		);
-	if (d.pick({ body: 'wash', strength: 'soft' }).lamp.kind === 'halogen')
+	if (level.lux < level.low || level.lux > level.high)
+		d.say(
+			'placement.wall-level',
+			'note',
+			target,
+			'wall.level',
+			`${capital(the)} comes to about ${level.lux.toFixed(0)} lx at mid-height; ${level.low} to ${level.high} lx is usual here. No lamp in the list comes nearer: look at it on the first night.`
+		);
+	if (level.model.lamp.kind === 'halogen')
 		d.say(
 			'placement.hot',
 			'look',

@@ -145,13 +145,18 @@ export const fixtureModels: FixtureModel[] = [
 		)
 	),
 	...kelvins.flatMap((kelvin) => [
+		simple('wash', 'stake', 'soft', led(1, 70, 60, kelvin), 'Wall wash on a stake', 0.1, 0.15, 34),
+		simple('wash', 'stake', 'soft', led(2, 130, 60, kelvin), 'Wall wash on a stake', 0.1, 0.15, 36),
+		simple('wash', 'stake', 'soft', led(3, 220, 60, kelvin), 'Wall wash on a stake', 0.1, 0.15, 38),
 		simple('wash', 'stake', 'soft', led(5, 400, 60, kelvin), 'Wall wash on a stake', 0.1, 0.15, 42),
 		simple('wash', 'stake', 'bright', led(9, 760, 60, kelvin), 'Wall wash on a stake', 0.1, 0.15, 56),
+		simple('wash', 'stake', 'bright', led(12, 1050, 60, kelvin), 'Wall wash on a stake', 0.1, 0.15, 64),
 		simple('path', 'stake', 'soft', led(2.5, 150, 120, kelvin), 'Path light', 0.2, 0.5, 36),
 		simple('path', 'stake', 'bright', led(3.5, 220, 120, kelvin), 'Path light', 0.2, 0.5, 42),
 		simple('marker', 'stake', 'soft', led(2, 110, 120, kelvin), 'Low path light for a drive', 0.15, 0.4, 34),
 		simple('step', 'surface', 'soft', led(1.5, 70, 100, kelvin), 'Step light', 0.12, 0.15, 30)
 	]),
+	simple('wash', 'stake', 'soft', halogen(10, 140, 60), 'Wall wash on a stake', 0.1, 0.15, 28),
 	simple('wash', 'stake', 'soft', halogen(20, 300, 60), 'Wall wash on a stake', 0.1, 0.15, 30),
 	simple('wash', 'stake', 'bright', halogen(35, 600, 60), 'Wall wash on a stake', 0.1, 0.15, 36),
 	simple('path', 'stake', 'soft', halogen(10, 130, 120), 'Path light', 0.2, 0.5, 26),
