@@ -1,11 +1,14 @@
 import { blankYard, type Yard } from '../../lib/domain/yard';
 
-/** An invented estate of about 200 fixtures: a long curved drive, an avenue, walks, a lit front. */
+/**
+ * An invented estate of about 200 fixtures: a long curved drive, walks and a short avenue, a lit front. All of it fits
+ * the largest transformer, which stands on a post in the middle of it beside a receptacle of its own.
+ */
 export function largeYard(): Yard {
-	const trees = Array.from({ length: 50 }, (_, index) => ({
+	const trees = Array.from({ length: 12 }, (_, index) => ({
 		id: `tree-${index + 1}`,
 		name: `Tree ${index + 1}`,
-		at: { along: index % 2 === 0 ? 4 : 16, out: 12 + Math.floor(index / 2) * 9 },
+		at: { along: index % 2 === 0 ? 6 : 22, out: 14 + Math.floor(index / 2) * 12 },
 		spread: 5 + (index % 4),
 		height: 9,
 		crownBase: 2.5,
@@ -71,10 +74,10 @@ export function largeYard(): Yard {
 			}
 		],
 		power: {
-			receptacle: { along: 6, out: 0 },
+			receptacle: { along: 14, out: 60 },
 			gfci: true,
 			inUseCover: true,
-			transformer: 'suggest',
+			transformer: { at: { along: 14.5, out: 60 }, on: 'post' },
 			sensor: 'suggest',
 			hours: { kind: 'dusk-to-dawn' },
 			price: { perKwh: 0.3, currency: '£' },

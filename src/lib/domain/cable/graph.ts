@@ -4,7 +4,8 @@ import type { Site } from '../site';
 import { besideEdge, type LayingCosts } from './costs';
 import { portalsOf, type Portal } from './crossings';
 import type { Ground, Terminal } from './ground';
-import { boundaryDistance, cornersOf, lengthNearWater, waterRings } from './obstacles';
+import { Gathered, type Links } from './links';
+import { boundaryWithin, cornersOf, lengthNearWater, waterRings } from './obstacles';
 
 /** A place at which a way may bend: a corner of a grown obstacle, or one end of a crossing. */
 export interface Node {
@@ -17,61 +18,70 @@ export interface Node {
 	/** Obstacles whose edge it lies beside. */
 	beside: readonly number[];
 }
-/** Links by their first node, one after the other: those of node i are `start[i]` to `start[i + 1]`. */
-export interface Links {
-	start: Int32Array;
-	to: Int32Array;
-	cost: Float64Array;
-}
 export interface Graph {
 	nodes: Node[];
 	links: Links;
 	/** The crossing between two nodes that are its ends. */
 	portal: (a: number, b: number) => Portal | null;
-	/** Nodes that a terminal sees. */
+	/** Nodes that a terminal sees, and by node the terminals that see it. */
 	exits: Links;
+	entries: Links;
 	/** Cost of the straight line between two terminals, Infinity where something is in the way. */
 	direct: (a: number, b: number) => number;
 }
 
-/** Links gathered two ways, put in order by their first node. */
-class Gathered {
-	readonly #from: number[] = [];
-	readonly #to: number[] = [];
-	readonly #cost: number[] = [];
-	add(from: number, to: number, cost: number): void {
-		this.#from.push(from);
-		this.#to.push(to);
-		this.#cost.push(cost);
-	}
-	links(count: number): Links {
-		const size = this.#from.length;
-		const start = new Int32Array(count + 1);
-		for (let l = 0; l < size; l++) start[this.#from[l]! + 1]!++;
-		for (let i = 0; i < count; i++) start[i + 1]! += start[i]!;
-		const next = start.slice();
-		const to = new Int32Array(size);
-		const cost = new Float64Array(size);
-		for (let l = 0; l < size; l++) {
-			const place = next[this.#from[l]!]!++;
-			to[place] = this.#to[l]!;
-			cost[place] = this.#cost[l]!;
-		}
-		return { start, to, cost };
-	}
+/** What a straight line in open ground costs; `beside`: obstacles whose edge either end lies beside. */
+function straightCosts(ground: Ground, costs: LayingCosts) {
+	const { obstacles } = ground;
+	const waters = waterRings(obstacles);
+	const alongEdge = (a: Point, b: Point, besideA: readonly number[], besideB: readonly number[]): boolean => {
+		for (const o of besideA)
+			if (besideB.includes(o) && boundaryWithin(obstacles[o]!, (a.x + b.x) / 2, (a.y + b.y) / 2, besideEdge))
+				return true;
+		return false;
+	};
+	return (a: Point, b: Point, besideA: readonly number[], besideB: readonly number[]): number => {
+		const dx = b.x - a.x;
+		const dy = b.y - a.y;
+		const rate = alongEdge(a, b, besideA, besideB) ? costs.alongEdge : costs.metre;
+		const length = Math.sqrt(dx * dx + dy * dy);
+		return length * rate + (waters.length === 0 ? 0 : costs.nearWater * lengthNearWater(waters, a, b));
+	};
 }
 
+/** The ends of crossings, two by two, after the `corners` at which ways bend. */
+const portalFinder =
+	(portals: readonly Portal[], corners: number): Graph['portal'] =>
+	(a, b) => {
+		const first = Math.min(a, b) - corners;
+		return first >= 0 && Math.abs(a - b) === 1 && first % 2 === 0 ? portals[first >> 1]! : null;
+	};
+
 /**
- * Whether a line through node i serves a shortest way: at a corner it must not cut into the obstacle on either side.
- * Ends of crossings have no directions, and serve always.
+ * Where nodes lie, and whether a line through node i serves a shortest way: at a corner it must not cut into the obstacle
+ * on either side. Ends of crossings have no directions, and serve always.
  */
-function supporting(nodes: readonly Node[]): (i: number, dx: number, dy: number) => boolean {
-	const flat = (pick: (node: Node) => number | undefined) => Float64Array.from(nodes, (node) => pick(node) ?? 0);
-	const beforeX = flat((node) => node.before?.x);
-	const beforeY = flat((node) => node.before?.y);
-	const afterX = flat((node) => node.after?.x);
-	const afterY = flat((node) => node.after?.y);
-	return (i, dx, dy) => -(dx * beforeY[i]! - dy * beforeX[i]!) * (dx * afterY[i]! - dy * afterX[i]!) > -1e-9;
+class Places {
+	readonly x: Float64Array;
+	readonly y: Float64Array;
+	/** Boundary directions, four numbers a node. */
+	readonly #turn: Float64Array;
+	constructor(nodes: readonly Node[]) {
+		this.x = new Float64Array(nodes.length);
+		this.y = new Float64Array(nodes.length);
+		this.#turn = new Float64Array(4 * nodes.length);
+		for (let i = 0; i < nodes.length; i++) {
+			const { at, before, after } = nodes[i]!;
+			this.x[i] = at.x;
+			this.y[i] = at.y;
+			if (before && after) this.#turn.set([before.x, before.y, after.x, after.y], 4 * i);
+		}
+	}
+	serves(i: number, dx: number, dy: number): boolean {
+		const turn = this.#turn;
+		const k = 4 * i;
+		return -(dx * turn[k + 1]! - dy * turn[k]!) * (dx * turn[k + 3]! - dy * turn[k + 2]!) > -1e-9;
+	}
 }
 
 /**
@@ -81,33 +91,22 @@ function supporting(nodes: readonly Node[]): (i: number, dx: number, dy: number)
 export function makeGraph(site: Site, ground: Ground, terminals: readonly Terminal[], costs: LayingCosts): Graph {
 	const { obstacles, open } = ground;
 	const inLot = (p: Point) => p.y <= site.street && p.x >= site.leftBoundary && p.x <= site.rightBoundary;
-	const waters = waterRings(obstacles);
+	const straight = straightCosts(ground, costs);
 	const besideOf = (p: Point): number[] => {
 		const found: number[] = [];
-		obstacles.forEach((o, i) => {
-			if (o.kind === 'tree' || p.x < o.minX - besideEdge || p.x > o.maxX + besideEdge) return;
-			if (p.y < o.minY - besideEdge || p.y > o.maxY + besideEdge) return;
-			if (boundaryDistance(o, p.x, p.y) <= besideEdge) found.push(i);
-		});
-		return found;
-	};
-	const straight = (a: Point, b: Point, besideA: readonly number[], besideB: readonly number[]): number => {
-		const [x, y] = [(a.x + b.x) / 2, (a.y + b.y) / 2];
-		let rate = costs.metre;
-		for (const o of besideA) {
-			if (!besideB.includes(o) || boundaryDistance(obstacles[o]!, x, y) > besideEdge) continue;
-			rate = costs.alongEdge;
-			break;
+		for (let i = 0; i < obstacles.length; i++) {
+			const o = obstacles[i]!;
+			if (o.kind !== 'tree' && boundaryWithin(o, p.x, p.y, besideEdge)) found.push(i);
 		}
-		const length = Math.sqrt((b.x - a.x) ** 2 + (b.y - a.y) ** 2);
-		return length * rate + (waters.length === 0 ? 0 : costs.nearWater * lengthNearWater(waters, a, b));
+		return found;
 	};
 
 	const nodes: Node[] = [];
 	obstacles.forEach((o, of) => {
 		const distances = o.kind === 'water' ? [o.clearance, rules['water.clear'].figures.clear] : [o.clearance];
-		for (const corner of distances.flatMap((distance) => cornersOf(o, distance + 1e-9)))
-			if (inLot(corner.at) && ground.free(corner.at, -1)) nodes.push({ ...corner, of, beside: besideOf(corner.at) });
+		for (const distance of distances)
+			for (const { at, before, after } of cornersOf(o, distance + 1e-9))
+				if (inLot(at) && ground.free(at, -1)) nodes.push({ at, before, after, of, beside: besideOf(at) });
 	});
 	const corners = nodes.length;
 	const portals = portalsOf(
@@ -117,14 +116,10 @@ export function makeGraph(site: Site, ground: Ground, terminals: readonly Termin
 	).filter(({ from, to }) => inLot(from) && inLot(to));
 	for (const { from, to } of portals)
 		for (const at of [from, to]) nodes.push({ at, of: -1, before: null, after: null, beside: besideOf(at) });
-	const portal = (a: number, b: number) =>
-		Math.min(a, b) >= corners && Math.abs(a - b) === 1 && (Math.min(a, b) - corners) % 2 === 0
-			? portals[(Math.min(a, b) - corners) >> 1]!
-			: null;
+	const portal = portalFinder(portals, corners);
 
-	const serves = supporting(nodes);
-	const xs = Float64Array.from(nodes, (node) => node.at.x);
-	const ys = Float64Array.from(nodes, (node) => node.at.y);
+	const places = new Places(nodes);
+	const { x: xs, y: ys } = places;
 	const seen = new Gathered();
 	const join = (i: number, j: number, cost: number) => {
 		seen.add(i, j, cost);
@@ -136,15 +131,15 @@ export function makeGraph(site: Site, ground: Ground, terminals: readonly Termin
 		join(corners + 2 * k, corners + 2 * k + 1, rate * length + once);
 	});
 	for (let i = 0; i < nodes.length; i++) {
+		const a = nodes[i]!;
 		const x = xs[i]!;
 		const y = ys[i]!;
 		for (let j = i + 1; j < nodes.length; j++) {
 			const dx = xs[j]! - x;
 			const dy = ys[j]! - y;
-			if (!serves(i, dx, dy) || !serves(j, dx, dy)) continue;
-			const a = nodes[i]!;
+			if (!places.serves(i, dx, dy) || !places.serves(j, dx, dy)) continue;
 			const b = nodes[j]!;
-			if (!portal(i, j) && open(a.at, b.at, null, null, -1)) join(i, j, straight(a.at, b.at, a.beside, b.beside));
+			if (open(a.at, b.at, null, null, -1) && !portal(i, j)) join(i, j, straight(a.at, b.at, a.beside, b.beside));
 		}
 	}
 
@@ -152,11 +147,12 @@ export function makeGraph(site: Site, ground: Ground, terminals: readonly Termin
 	const exits = new Gathered();
 	terminals.forEach((t, k) => {
 		if (t.within) return;
+		const { x, y } = t.ground;
 		for (let i = 0; i < nodes.length; i++) {
 			const node = nodes[i]!;
 			// From inside an obstacle's clearance the way to its corner leads outwards and looks as if it cut in.
 			const close = node.of >= 0 && t.stand[node.of]! < ground.clearance[node.of]!;
-			if (!close && !serves(i, xs[i]! - t.ground.x, ys[i]! - t.ground.y)) continue;
+			if (!close && !places.serves(i, xs[i]! - x, ys[i]! - y)) continue;
 			if (open(t.ground, node.at, t.stand, null, -1))
 				exits.add(k, i, straight(t.ground, node.at, beside[k]!, node.beside));
 		}
@@ -166,5 +162,12 @@ export function makeGraph(site: Site, ground: Ground, terminals: readonly Termin
 		if (a.within || b.within || !open(a.ground, b.ground, a.stand, b.stand, -1)) return Infinity;
 		return straight(a.ground, b.ground, beside[i]!, beside[j]!);
 	};
-	return { nodes, links: seen.links(nodes.length), portal, exits: exits.links(terminals.length), direct };
+	return {
+		nodes,
+		links: seen.links(nodes.length),
+		portal,
+		exits: exits.links(terminals.length),
+		entries: exits.reversed(nodes.length),
+		direct
+	};
 }

@@ -1,6 +1,6 @@
 import { boxOf, segmentMeeting, sidesOf, type Point } from '../shared/geometry';
 import { clearances } from './costs';
-import { exitsOf, nearestOn, type Obstacle } from './obstacles';
+import { boundaryDistance, exitsOf, insideOf, nearBox, type Obstacle } from './obstacles';
 
 /** A place where cable starts or ends. */
 export interface Terminal {
@@ -71,7 +71,13 @@ export function makeGround(obstacles: Obstacle[]): Ground {
 	const xs = Float64Array.from(pieces.flatMap((piece) => piece.line.map((p) => p.x)));
 	const ys = Float64Array.from(pieces.flatMap((piece) => piece.line.map((p) => p.y)));
 	const radius = Float64Array.from(pieces, (piece) => piece.radius);
-	const boxes = Float64Array.from(pieces.flatMap((piece) => piece.box));
+	/** Boxes grown by the clearance: what misses one keeps its distance. */
+	const boxes = Float64Array.from(
+		pieces.flatMap(({ of, box: [minX, minY, maxX, maxY] }) => {
+			const by = obstacles[of]!.clearance;
+			return [minX - by, minY - by, maxX + by, maxY + by];
+		})
+	);
 	const midX = Float64Array.from(pieces, ({ box }) => (box[0] + box[2]) / 2);
 	const midY = Float64Array.from(pieces, ({ box }) => (box[1] + box[3]) / 2);
 	/** Half-diagonal of each box, for a quick miss. */
@@ -85,7 +91,7 @@ export function makeGround(obstacles: Obstacle[]): Ground {
 		const r = radius[k]!;
 		if (r >= 0) {
 			const along = mx * ux + my * uy;
-			return Math.abs(across) < r + keep - tolerance && along > 0 && along < length;
+			return across < r + keep - tolerance && -across < r + keep - tolerance && along > 0 && along < length;
 		}
 		if (Math.abs(across) > half[k]! + keep) return false;
 		const least = keep - tolerance;
@@ -124,16 +130,15 @@ export function makeGround(obstacles: Obstacle[]): Ground {
 		const maxX = dx < 0 ? ax : b.x;
 		const minY = dy < 0 ? b.y : ay;
 		const maxY = dy < 0 ? ay : b.y;
-		for (let i = -1; i < pieces.length; i++) {
+		for (let i = pieces.length > 0 ? -1 : 0; i < pieces.length; i++) {
 			const k = i < 0 ? likely : i;
-			const o = owner[k];
-			if (o === undefined || o === except) continue;
+			const box = k * 4;
+			if (boxes[box]! > maxX || boxes[box + 2]! < minX || boxes[box + 1]! > maxY || boxes[box + 3]! < minY) continue;
+			const o = owner[k]!;
+			if (o === except) continue;
 			let keep = clearance[o]!;
 			if (standA && standA[o]! < keep) keep = standA[o]!;
 			if (standB && standB[o]! < keep) keep = standB[o]!;
-			const box = k * 4;
-			if (boxes[box]! - keep > maxX || boxes[box + 2]! + keep < minX) continue;
-			if (boxes[box + 1]! - keep > maxY || boxes[box + 3]! + keep < minY) continue;
 			if (!hits(k, ax, ay, ux, uy, length, keep)) continue;
 			likely = k;
 			return false;
@@ -144,31 +149,34 @@ export function makeGround(obstacles: Obstacle[]): Ground {
 	/** Whether a point stands outside everything and not on an edge. */
 	const clearOfEdges = (p: Point) =>
 		obstacles.every((o) => {
-			if (p.x < o.minX - touching || p.x > o.maxX + touching || p.y < o.minY - touching || p.y > o.maxY + touching)
-				return true;
-			const near = nearestOn(o, p);
-			return !near.inside && near.distance >= touching;
+			if (!nearBox(o, p.x, p.y, touching)) return true;
+			return !insideOf(o, p.x, p.y) && boundaryDistance(o, p.x, p.y) >= touching;
 		});
 	/** Whether the way out from `at` cuts through a house or water that `at` is not itself in. */
 	const cutsThrough = (at: Point, to: Point) =>
 		obstacles.some(
 			(o) =>
 				(o.kind === 'house' || o.kind === 'water') &&
-				!nearestOn(o, at).inside &&
+				!insideOf(o, at.x, at.y) &&
 				sidesOf(o.ring).some(([p, q]) => segmentMeeting(at, to, p, q) !== null)
 		);
 	/** The nearest place in open ground, just outside the edge of something. */
 	const nearestOpen = (at: Point): Point | null => {
 		const far = (p: Point) => Math.hypot(p.x - at.x, p.y - at.y);
-		const places = obstacles.flatMap((o) => exitsOf(o, at, off)).toSorted((a, b) => far(a) - far(b));
+		// An exit lies within twice `off` of its obstacle, even at a corner.
+		const about = obstacles.filter((o) => nearBox(o, at.x, at.y, furthestExit + 2 * off));
+		const places = about.flatMap((o) => exitsOf(o, at, off)).toSorted((a, b) => far(a) - far(b));
 		return places.find((p) => far(p) < furthestExit && clearOfEdges(p) && !cutsThrough(at, p)) ?? null;
 	};
 	const terminal: Ground['terminal'] = (at, reach = 0) => {
-		const inside = obstacles.find((o) => nearestOn(o, at).inside) ?? null;
+		const inside = obstacles.find((o) => insideOf(o, at.x, at.y)) ?? null;
 		const ground = clearOfEdges(at) ? at : nearestOpen(at);
-		const stand = Float64Array.from(obstacles, (o) =>
-			ground ? Math.min(o.clearance, nearestOn(o, ground).distance) : 0
-		);
+		const stand = new Float64Array(count);
+		if (ground)
+			obstacles.forEach((o, i) => {
+				const away = !nearBox(o, ground.x, ground.y, o.clearance);
+				stand[i] = away ? o.clearance : Math.min(o.clearance, boundaryDistance(o, ground.x, ground.y));
+			});
 		const depth = ground ? Math.hypot(ground.x - at.x, ground.y - at.y) - off : Infinity;
 		const most = Math.max(reachInside[inside?.kind ?? 'walk'], paved(inside) ? reach : 0);
 		const blocked = depth > most ? (inside ?? obstacles[0] ?? null) : null;
@@ -179,10 +187,8 @@ export function makeGround(obstacles: Obstacle[]): Ground {
 		for (let i = 0; i < count; i++) {
 			const o = obstacles[i]!;
 			const keep = o.clearance;
-			if (i === except || at.x < o.minX - keep || at.x > o.maxX + keep || at.y < o.minY - keep || at.y > o.maxY + keep)
-				continue;
-			const near = nearestOn(o, at);
-			if (near.inside || near.distance < keep - tolerance) return false;
+			if (i === except || !nearBox(o, at.x, at.y, keep)) continue;
+			if (boundaryDistance(o, at.x, at.y) < keep - tolerance || insideOf(o, at.x, at.y)) return false;
 		}
 		return true;
 	};

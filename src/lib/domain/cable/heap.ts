@@ -5,6 +5,14 @@ export class Heap {
 	/** Key of the node taken last. */
 	key = 0;
 
+	get size(): number {
+		return this.#nodes.length;
+	}
+	clear(): void {
+		this.#keys.length = 0;
+		this.#nodes.length = 0;
+	}
+
 	push(key: number, node: number): void {
 		let i = this.#keys.length;
 		this.#keys.push(key);

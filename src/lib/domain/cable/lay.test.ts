@@ -22,17 +22,17 @@ describe('a small yard worked by hand', () => {
 		fixtureOf('c', 'P3', { x: 4.6, y: 8.1 })
 	];
 	const cabling = layCable(site, fixtures, yard);
-	it('hangs the transformer beside the receptacle, 0.1 m off the wall, 0.45 m up', () => {
+	it('hangs the transformer beside the receptacle, 0.1 m off the wall, 0.46 m up', () => {
 		// 0.4 m beside the receptacle, on the side of the lights.
 		expect(cabling.supply!.at).toEqual({ x: expect.closeTo(2.4, 9), y: 0.1 });
-		expect(cabling.supply!.mountHeight).toBe(0.45);
+		expect(cabling.supply!.mountHeight).toBe(0.46);
 		expect(cabling.supply!.suggested).toBe(true);
 	});
 	it('lays one run with slack at every end and the rise to the transformer', () => {
 		expect(cabling.runs).toHaveLength(1);
 		const lengths = cabling.runs[0]!.segments.map((segment) => segment.length);
-		// Path √(0.8² + 4²) = 4.0792, 2 × 0.75 slack, 0.45 + 0.15 rise; then 4 and 3 m with 1.5 m slack each.
-		expect(lengths).toEqual([6.18, 5.5, 4.5]);
+		// Path √(0.8² + 4²) = 4.0792, 2 × 0.75 slack, 0.46 + 0.15 rise; then 4 and 3 m with 1.5 m slack each.
+		expect(lengths).toEqual([6.19, 5.5, 4.5]);
 	});
 	it('gives volts that follow from the lengths by hand', () => {
 		const [run] = cabling.runs;
@@ -219,6 +219,21 @@ describe('choices', () => {
 		const small = layCable(site, row(12), owning(40));
 		expect(small.supply!.ratedVoltAmps).toBeGreaterThan(40);
 		expect(codes(small)).toContain('cable.owned-transformer');
+	});
+	it('says what becomes of cable in hand of another size than the plan takes', () => {
+		const owning = (owned: NonNullable<Yard['power']['owned']>): Yard => ({ ...yard, power: { owned } });
+		const plan = layCable(site, row(3), yard);
+		const { size } = plan.runs[0]!.cable;
+		const other = size === 10 ? 12 : 10;
+		const unused = layCable(site, row(3), owning({ cableSize: other, cableLength: 30.48 }));
+		expect(unused.findings.find((finding) => finding.code === 'cable.owned-cable')).toMatchObject({
+			rank: 'note',
+			message: `Your 100 ft of ${other} AWG is not used: this plan takes ${size} AWG.`
+		});
+		expect(codes(layCable(site, row(3), owning({ cableSize: size, cableLength: 30.48 })))).not.toContain(
+			'cable.owned-cable'
+		);
+		expect(codes(layCable(site, row(3), owning({ cableLength: 30.48 })))).not.toContain('cable.owned-cable');
 	});
 	it('keeps halogen and LED lamps on separate runs', () => {
 		const mixed = [

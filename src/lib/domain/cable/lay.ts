@@ -15,9 +15,9 @@ import { chooseOptions, ownedTransformer, systemOf } from './loads';
 import { obstaclesOf, waterRings, type Obstacle } from './obstacles';
 import { findRoutes, type Routes } from './paths';
 import { siteSupply, type SupplySpot } from './supply';
-import type { Cabling } from './types';
+import type { Cabling, Run } from './types';
 import { wayFindings } from './ways';
-import { problemFinding } from './words';
+import { listed, problemFinding, sizeName } from './words';
 
 /** Metres of paving or porch that may lie between the transformer's wall and the ground its cables go into. */
 const supplyReach = 2;
@@ -35,7 +35,7 @@ interface Ways {
 function waysFrom(site: Site, spot: SupplySpot, fixtures: readonly Fixture[], gardenWalls: boolean): Ways {
 	const ground = makeGround(obstaclesOf(site, gardenWalls));
 	const terminals = [ground.terminal(spot.at, supplyReach), ...fixtures.map((fixture) => ground.terminal(fixture.at))];
-	const routes = findRoutes(site, ground, terminals, layingCosts);
+	const routes = findRoutes(site, ground, terminals, layingCosts, layingCosts.run);
 	const reached = fixtures.flatMap((_, k) => (Number.isFinite(routes.costs[k + 1]!) ? [k + 1] : []));
 	return { ground, terminals, routes, reached, underWalls: !gardenWalls };
 }
@@ -120,6 +120,25 @@ function layOutOwned(
 	};
 }
 
+/** A word on cable in hand of a size that no run takes; shopping counts in what is of the right size. */
+function ownedCableFindings(site: Site, yard: Yard, runs: readonly Run[]): Finding[] {
+	const { cableSize: size, cableLength = 0 } = yard.power.owned ?? {};
+	if (size === undefined || runs.length === 0 || runs.some(({ cable }) => cable.size === size)) return [];
+	const mine = sizeName({ system: systemOf(site, yard), size });
+	const taken = [...new Set(runs.map(({ cable }) => sizeName(cable)))];
+	const what = cableLength > 0 ? `${formatLength(cableLength, site.units)} of ${mine}` : `${mine} cable`;
+	const message = `Your ${what} is not used: this plan takes ${listed(taken)}.`;
+	return [
+		{
+			code: 'cable.owned-cable',
+			rank: 'note',
+			message,
+			about: { kind: 'power', id: 'owned.cableSize' },
+			rule: null
+		}
+	];
+}
+
 function assumed(site: Site, layout: Layout, owned: boolean): Assumption[] {
 	const about = { kind: 'power', id: 'transformer' };
 	const length = (metres: number) => formatLength(metres, site.units);
@@ -196,6 +215,7 @@ export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Ca
 			...spot.findings,
 			...unreachedFindings(ways, fixtures),
 			...findings,
+			...ownedCableFindings(site, yard, runs),
 			...(layout?.choice.problems ?? []).map((problem) =>
 				problemFinding(problem, layout!.choice, fixtures, (id) => runs.find((run) => run.id === id)?.name ?? id)
 			),

@@ -2,10 +2,11 @@ import { chooseSupply, type Choice, type ChooseOptions, type RunShape } from '..
 import { rules } from '../shared/rules';
 import type { Fixture } from '../placement';
 import { layingCosts, trenchPricePerMetre } from './costs';
-import { estimateRun } from './estimate';
+import { runEstimator } from './estimate';
 import { alikeOf, loadOf, windowOf } from './loads';
 import type { Route, Routes } from './paths';
-import { improveTree, makeTree, neighbourLists, type Tree, type TreeInput } from './tree';
+import type { TreeInput } from './spanning';
+import { improveTree, makeTree, neighbourLists, type Tree } from './tree';
 
 /** A segment of a run before its volts are known; `from` and `to` are nodes of the run, `node` numbers are terminals. */
 export interface LaidSegment {
@@ -49,9 +50,14 @@ function layRun(
 ): LaidRun {
 	const nodes = [0];
 	const segments: LaidSegment[] = [];
+	const after = new Map<number, number[]>();
+	for (const node of members) {
+		const list = after.get(parent[node]!);
+		if (list) list.push(node);
+		else after.set(parent[node]!, [node]);
+	}
 	for (let at = 0; at < nodes.length; at++) {
-		for (const node of members) {
-			if (parent[node] !== nodes[at]) continue;
+		for (const node of after.get(nodes[at]!) ?? []) {
 			const route = routes.route(nodes[at]!, node)!;
 			segments.push({ from: at, to: nodes.length, length: cableLength(route.length, at === 0, mountHeight), route });
 			nodes.push(node);
@@ -112,6 +118,7 @@ export function layOut(
 	const secondary = options.secondaryAmps * tap;
 	const fewest = Math.max(1, Math.ceil(total / secondary - 1e-9));
 
+	const estimate = runEstimator(options);
 	const near = neighbourLists({ size, costs });
 	const plans = new Map<string, Sketch>();
 	const possible = () => [...plans.values()].some((plan) => plan.beyond === 0);
@@ -119,7 +126,7 @@ export function layOut(
 		const runs = tree.runs.map((members, k) =>
 			layRun(`run-${k + 1}`, members, tree.parent, routes, fixtures, mountHeight)
 		);
-		const cable = runs.map((run) => estimateRun(run.shape, options));
+		const cable = runs.map((run) => estimate(run.shape));
 		const finite = cable.filter(Number.isFinite);
 		const money = finite.reduce((sum, one) => sum + one, 0) + trenchOf(runs) * trenchPricePerMetre;
 		return { input, tree, runs, beyond: cable.length - finite.length, money };

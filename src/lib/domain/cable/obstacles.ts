@@ -1,4 +1,13 @@
-import { leftOf, moved, nearestOnSegment, towards, type Point, type Polygon } from '../shared/geometry';
+import {
+	boxOf,
+	leftOf,
+	moved,
+	nearestOnSegment,
+	towards,
+	type Box,
+	type Point,
+	type Polygon
+} from '../shared/geometry';
 import { rules } from '../shared/rules';
 import type { Site } from '../site';
 import { clearances } from './costs';
@@ -155,7 +164,7 @@ export function nearestOn(o: Obstacle, p: Point): { distance: number; inside: bo
 		const t = length2 === 0 ? 0 : Math.max(0, Math.min(1, ((p.x - a.x) * ex + (p.y - a.y) * ey) / length2));
 		const x = a.x + t * ex;
 		const y = a.y + t * ey;
-		const d = Math.hypot(p.x - x, p.y - y);
+		const d = Math.sqrt((p.x - x) * (p.x - x) + (p.y - y) * (p.y - y));
 		if (d < best) {
 			best = d;
 			at = { x, y };
@@ -172,6 +181,47 @@ export function nearestOn(o: Obstacle, p: Point): { distance: number; inside: bo
 		at,
 		outward: d < 1e-6 ? normal : { x: (sign * (p.x - at.x)) / d, y: (sign * (p.y - at.y)) / d }
 	};
+}
+
+/** Whether a point lies within an obstacle's box grown by `by` metres: all that is nearer to it does. */
+export const nearBox = (o: Obstacle, x: number, y: number, by: number): boolean =>
+	x >= o.minX - by && x <= o.maxX + by && y >= o.minY - by && y <= o.maxY + by;
+
+/** Whether a point lies inside, by even-odd crossing as in `nearestOn`. */
+export function insideOf(o: Obstacle, x: number, y: number): boolean {
+	if (!nearBox(o, x, y, 0)) return false;
+	if (o.round) return (x - o.round.at.x) ** 2 + (y - o.round.at.y) ** 2 < o.round.radius ** 2;
+	const n = o.ring.length;
+	if (n < 3) return false;
+	let inside = false;
+	let a = o.ring[n - 1]!;
+	for (const b of o.ring) {
+		if (a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
+		a = b;
+	}
+	return inside;
+}
+
+/** Whether the boundary lies within `reach` metres of a point: stops at the first side that does. */
+export function boundaryWithin(o: Obstacle, x: number, y: number, reach: number): boolean {
+	if (!nearBox(o, x, y, reach)) return false;
+	if (o.round) return boundaryDistance(o, x, y) <= reach;
+	const limit = reach * reach;
+	let a = o.ring[o.ring.length - 1]!;
+	for (const b of o.ring) {
+		const ex = b.x - a.x;
+		const ey = b.y - a.y;
+		const wx = x - a.x;
+		const wy = y - a.y;
+		const square = ex * ex + ey * ey;
+		const along = square === 0 ? 0 : (wx * ex + wy * ey) / square;
+		const t = along < 0 ? 0 : along > 1 ? 1 : along;
+		const dx = wx - t * ex;
+		const dy = wy - t * ey;
+		if (dx * dx + dy * dy <= limit) return true;
+		a = b;
+	}
+	return false;
 }
 
 /** Metres from a point to the boundary, inside or out: `nearestOn` where only the distance is asked, and asked often. */
@@ -210,12 +260,19 @@ export function exitsOf(o: Obstacle, p: Point, off: number): Point[] {
 	return [...square, ...cornersOf(o, off).map((corner) => corner.at)];
 }
 
+/** A water grown by the distance of rule water.clear. */
+export interface WaterRing {
+	corners: Corner[];
+	box: Box;
+}
 /** Metres of the segment a-b that lie within rule water.clear of a water, which is taken as convex. */
-export function lengthNearWater(rings: readonly (readonly Corner[])[], a: Point, b: Point): number {
+export function lengthNearWater(rings: readonly WaterRing[], a: Point, b: Point): number {
 	let total = 0;
 	const dx = b.x - a.x;
 	const dy = b.y - a.y;
-	for (const ring of rings) {
+	for (const { corners: ring, box } of rings) {
+		if ((a.x < box.minX && b.x < box.minX) || (a.x > box.maxX && b.x > box.maxX)) continue;
+		if ((a.y < box.minY && b.y < box.minY) || (a.y > box.maxY && b.y > box.maxY)) continue;
 		let enter = 0;
 		let leave = 1;
 		for (let i = 0; i < ring.length && enter < leave; i++) {
@@ -229,10 +286,14 @@ export function lengthNearWater(rings: readonly (readonly Corner[])[], a: Point,
 			} else if (rate > 0) enter = Math.max(enter, -da / rate);
 			else leave = Math.min(leave, -da / rate);
 		}
-		if (leave > enter) total += (leave - enter) * Math.hypot(dx, dy);
+		if (leave > enter) total += (leave - enter) * Math.sqrt(dx * dx + dy * dy);
 	}
 	return total;
 }
 /** Waters grown by the distance of rule water.clear. */
-export const waterRings = (obstacles: readonly Obstacle[]): Corner[][] =>
-	obstacles.flatMap((o) => (o.kind === 'water' ? [cornersOf(o, rules['water.clear'].figures.clear)] : []));
+export const waterRings = (obstacles: readonly Obstacle[]): WaterRing[] =>
+	obstacles.flatMap((o) => {
+		if (o.kind !== 'water') return [];
+		const corners = cornersOf(o, rules['water.clear'].figures.clear);
+		return [{ corners, box: boxOf(corners.map(({ at }) => at)) }];
+	});

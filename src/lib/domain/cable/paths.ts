@@ -1,9 +1,9 @@
 import type { Point } from '../shared/geometry';
 import type { Site } from '../site';
 import type { LayingCosts } from './costs';
-import { makeGraph, type Graph, type Links } from './graph';
+import { makeGraph } from './graph';
 import type { Ground, Terminal } from './ground';
-import { Heap } from './heap';
+import { searcher } from './search';
 import type { SegmentCrossing } from './types';
 
 export interface Route {
@@ -25,56 +25,18 @@ export interface Routes {
 const allUpTo = 64;
 const nearest = 16;
 
-interface Found {
-	/** Cost to each terminal met, in the order met, and the last corner before it (−1: straight). */
-	terminals: { to: number; cost: number; last: number }[];
-	before: Int16Array;
-}
-
-/**
- * Dijkstra's algorithm from one terminal over the corners, until `most` other terminals are reached. Terminals end a way,
- * they are not passed through.
- */
-function search(graph: Graph, entries: Links, terminal: number, direct: readonly number[], most: number): Found {
-	const { links, exits } = graph;
-	const count = graph.nodes.length;
-	const size = exits.start.length - 1;
-	const reach = new Float64Array(count + size).fill(Infinity);
-	const before = new Int16Array(count + size).fill(-1);
-	const heap = new Heap();
-	const relax = (to: number, cost: number, from: number) => {
-		if (cost >= reach[to]! - rounding) return;
-		reach[to] = cost;
-		before[to] = from;
-		heap.push(cost, to);
-	};
-	for (const other of direct) relax(count + other, graph.direct(terminal, other), -1);
-	for (let e = exits.start[terminal]!; e < exits.start[terminal + 1]!; e++) relax(exits.to[e]!, exits.cost[e]!, -1);
-	const terminals: Found['terminals'] = [];
-	for (let at = heap.pop(); at >= 0 && terminals.length < most; at = heap.pop()) {
-		const cost = heap.key;
-		if (cost > reach[at]!) continue;
-		if (at >= count) {
-			if (at - count !== terminal) terminals.push({ to: at - count, cost, last: before[at]! });
-			continue;
-		}
-		for (let l = links.start[at]!; l < links.start[at + 1]!; l++) relax(links.to[l]!, cost + links.cost[l]!, at);
-		for (let e = entries.start[at]!; e < entries.start[at + 1]!; e++)
-			relax(count + entries.to[e]!, cost + entries.cost[e]!, at);
-	}
-	return { terminals, before };
-}
-/** Two ways this close cost the same: the first found stays. */
-const rounding = 1e-12;
-
-/** Terminals in a straight line's reach of each: all, or the nearest as the crow flies. */
-function inSight(terminals: readonly Terminal[], i: number, all: boolean): number[] {
-	const others = terminals.flatMap((_, j) => (j === i ? [] : [j]));
-	if (all) return others;
+/** Terminals in a straight line's reach of each: the nearest as the crow flies. */
+function inSight(terminals: readonly Terminal[], i: number): number[] {
 	const { x, y } = terminals[i]!.ground;
-	const far = Float64Array.from(terminals, (t) => (t.ground.x - x) ** 2 + (t.ground.y - y) ** 2);
+	const far = new Float64Array(terminals.length);
+	for (let j = 0; j < far.length; j++) {
+		const { ground } = terminals[j]!;
+		far[j] = (ground.x - x) ** 2 + (ground.y - y) ** 2;
+	}
 	const limit = far.toSorted()[3 * nearest]!;
-	return others.filter((j) => far[j]! <= limit);
+	const found: number[] = [];
+	for (let j = 0; j < far.length; j++) if (j !== i && far[j]! <= limit) found.push(j);
+	return found;
 }
 
 const pathLength = (path: readonly Point[]): number =>
@@ -83,31 +45,63 @@ const pathLength = (path: readonly Point[]): number =>
 /**
  * Cheapest ways among terminals by the table of laying costs, in a graph of what sees what (`graph.ts`). Lines keep each
  * obstacle's clearance, paving is crossed only at a declared crossing or a bore. From terminal 0 all are sought.
+ *
+ * `run`: what a way of its own from terminal 0 costs besides. A way between two terminals dearer than that to either of
+ * them is in no cheapest tree with terminal 0 in it (in the ring of the three it would be the one left out), and is left
+ * out where `run` is given.
  */
-export function findRoutes(site: Site, ground: Ground, terminals: readonly Terminal[], costs: LayingCosts): Routes {
+export function findRoutes(
+	site: Site,
+	ground: Ground,
+	terminals: readonly Terminal[],
+	costs: LayingCosts,
+	run = Infinity
+): Routes {
 	const graph = makeGraph(site, ground, terminals, costs);
-	const { nodes, exits } = graph;
-	const entries = reversed(exits, nodes.length);
+	const { nodes } = graph;
 	const size = terminals.length;
+	const search = searcher(graph, size);
 	const table = new Float64Array(size * size).fill(Infinity);
 	/** By from × size + to: last corner of the way; −1 straight, −2 not found from there. */
 	const last = new Int16Array(size * size).fill(-2);
-	const before: Int16Array[] = [];
-	for (let i = 0; i < size; i++) {
-		const all = i === 0 || size <= allUpTo;
-		// Ways already found from the other end are not sought again.
-		const direct = inSight(terminals, i, all).filter((j) => !all || j > i);
-		const found = search(graph, entries, i, direct, all ? size : nearest);
-		before.push(found.before);
+	const before: Int16Array[] = Array.from({ length: size });
+	const few = size <= allUpTo;
+	/** Terminals so far searched from. */
+	const done: number[] = [];
+	const searchFrom = (i: number) => {
+		const all = few || i === 0;
+		const direct = i === 0 ? terminals.map((_, j) => j).slice(1) : few ? done : inSight(terminals, i);
+		// The way back to terminal 0 is known; a limit as dear as it is still leaves every way a tree may take.
+		const limit = few && i > 0 ? table[i]! + run : Infinity;
+		const found = search(i, { direct, most: all ? size : nearest, limit });
+		before[i] = found.before;
 		table[i * size + i] = 0;
 		for (const { to, cost, last: corner } of found.terminals) {
-			if ((all && to < i) || Number.isFinite(table[i * size + to]!)) continue;
+			// One not searched from yet was met by a way round only: it will look back itself.
+			if (Number.isFinite(table[i * size + to]!) || (few && i > 0 && !before[to])) continue;
 			table[i * size + to] = table[to * size + i] = cost;
 			last[i * size + to] = corner;
 		}
-	}
+		if (i > 0) done.push(i);
+	};
+	if (size > 0) searchFrom(0);
+	// Farther ones look back to nearer ones: that way each limit is the larger of the two.
+	const far = Array.from({ length: size }, (_, i) => Math.round(Math.min(table[i]!, 1e9) * 1e6));
+	const order = far.map((_, i) => i).slice(1);
+	if (few) order.sort((a, b) => far[a]! - far[b]! || a - b);
+	for (const i of order) searchFrom(i);
 
+	const known = new Map<number, Route | null>();
 	const route = (from: number, to: number): Route | null => {
+		const key = from * size + to;
+		let found = known.get(key);
+		if (found === undefined) {
+			found = trace(from, to);
+			known.set(key, found);
+		}
+		return found;
+	};
+	const trace = (from: number, to: number): Route | null => {
 		const cost = table[from * size + to]!;
 		if (!Number.isFinite(cost)) return null;
 		if (from !== to && last[from * size + to] === -2) {
@@ -128,22 +122,4 @@ export function findRoutes(site: Site, ground: Ground, terminals: readonly Termi
 		return { cost, length: pathLength(path), path, crossings };
 	};
 	return { costs: table, size, route };
-}
-
-/** For each node, the terminals that see it. */
-function reversed(exits: Links, nodes: number): Links {
-	const start = new Int32Array(nodes + 1);
-	for (const node of exits.to) start[node + 1]!++;
-	for (let i = 0; i < nodes; i++) start[i + 1]! += start[i]!;
-	const to = new Int32Array(exits.to.length);
-	const cost = new Float64Array(exits.to.length);
-	const next = start.slice();
-	for (let terminal = 0; terminal + 1 < exits.start.length; terminal++) {
-		for (let e = exits.start[terminal]!; e < exits.start[terminal + 1]!; e++) {
-			const place = next[exits.to[e]!]!++;
-			to[place] = terminal;
-			cost[place] = exits.cost[e]!;
-		}
-	}
-	return { start, to, cost };
 }

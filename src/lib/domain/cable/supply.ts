@@ -17,7 +17,7 @@ export interface SupplySpot {
 }
 
 /** Bottom edge when we choose it: above the least, still easy to reach kneeling (common practice, no source). */
-const suggestedHeight = 0.45;
+const suggestedHeight = 0.46;
 /** Above this the dials are out of reach (from memory). */
 const mostHeight = 1.8;
 /** Stands this far out from the wall, metres. */

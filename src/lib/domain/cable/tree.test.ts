@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { esauWilliams, exchange, improveTree, makeTree, spanning, type TreeInput } from './tree';
+import { exchange } from './exchange';
+import { makeGround } from './ground';
+import { obstaclesOf } from './obstacles';
+import { findRoutes } from './paths';
+import { layingCosts } from './costs';
+import { generator, randomGround } from './random.testing';
+import { costWith, minimumTree, spanning, type TreeInput } from './spanning';
+import { esauWilliams, improveTree, makeTree } from './tree';
 
 /** Upper triangle by rows into a full table. */
 function tableOf(rows: number[][]): { size: number; costs: Float64Array } {
@@ -91,5 +98,37 @@ describe('capacitated tree', () => {
 			for (const run of grouped.runs) expect(new Set(run.map((node) => node % 2)).size).toBe(1);
 		}
 		expect(worst).toBeLessThan(1.15);
+	});
+	it('costs a newcomer as the tree made anew does', () => {
+		const random = generator(5);
+		for (let round = 0; round < 200; round++) {
+			const count = 3 + Math.floor(random() * 9);
+			const rows = Array.from({ length: count }, (_, i) => Array.from({ length: count - i }, () => 1 + random() * 9));
+			const table = tableOf(rows);
+			const members = Array.from({ length: count - 1 }, (_, i) => i + 1);
+			const grown = costWith(table, minimumTree(table, members), count, new Float64Array(table.size));
+			expect(grown).toBeCloseTo(spanning(table, [...members, count]).cost, 9);
+		}
+	});
+	it('comes out the same without the ways that are dearer than a run of their own', () => {
+		for (let seed = 1; seed <= 12; seed++) {
+			const { site, fixtures } = randomGround(seed, 16);
+			const ground = makeGround(obstaclesOf(site, true));
+			const terminals = fixtures.map((fixture) => ground.terminal(fixture.at));
+			const trees = [Infinity, layingCosts.run].map((run) => {
+				const routes = findRoutes(site, ground, terminals, layingCosts, run);
+				const table = routes.costs.slice();
+				for (let node = 1; node < routes.size; node++) table[node]! += layingCosts.run;
+				const one: TreeInput = {
+					size: routes.size,
+					costs: table,
+					demand: fixtures.map(() => 1),
+					capacity: 5,
+					group: fixtures.map(() => 0)
+				};
+				return improveTree(one, makeTree(one)).cost;
+			});
+			expect(trees[1]!).toBeCloseTo(trees[0]!, 9);
+		}
 	});
 });

@@ -4,8 +4,9 @@ import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
 import type { Site } from '../site';
 import type { LaidRun } from './layout';
-import { lengthNearWater, type Corner, type Obstacle } from './obstacles';
+import { lengthNearWater, type Obstacle, type WaterRing } from './obstacles';
 import type { SegmentCrossing } from './types';
+import { listed } from './words';
 
 interface Used {
 	crossing: SegmentCrossing;
@@ -13,8 +14,6 @@ interface Used {
 	/** Metres along the centre line of the strip. */
 	at: number;
 }
-const listed = (names: readonly string[]) =>
-	names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 const the = (name: string) => (/^(the|a|an|my|our)\s/i.test(name) ? name : `the ${name}`);
 
 /** Crossings of paving in use, each once, with the runs that take it. */
@@ -61,7 +60,7 @@ function crossingFindings(site: Site, runs: readonly LaidRun[]): Finding[] {
 		}
 		if (crossing.kind === 'joint') {
 			const least = strip.kind === 'drive' ? drive : lawn;
-			const message = `${listed(names).replace(/^r/, 'R')} cross${names.length > 1 ? '' : 'es'} ${where}, in an expansion joint. That is common practice, but shallower than the ${length(least)} of the table. Ask the authority that enforces the code whether it is accepted.`;
+			const message = `${listed(names).replace(/^r/, 'R')} cross${names.length > 1 ? '' : 'es'} ${where}, in an expansion joint. That is common practice, but shallower than the ${length(least)} that cable laid straight in the ground needs by the table. Ask the authority that enforces the code whether it is accepted.`;
 			found.push({ code: 'cable.joint-shallow', rank: 'look', message, about, rule: 'cable.crossing' });
 		} else if (strip.kind === 'drive') {
 			const message = `Under ${where}, the cable lies ${length(drive)} down or deeper, unless its own instructions allow less. Check how deep the ${crossing.kind} is.`;
@@ -91,7 +90,7 @@ function waterFindings(
 	site: Site,
 	runs: readonly LaidRun[],
 	waters: readonly Obstacle[],
-	rings: readonly (readonly Corner[])[]
+	rings: readonly WaterRing[]
 ): Finding[] {
 	const clear = rules['water.clear'].figures.clear;
 	return waters.flatMap((water, w): Finding[] => {
@@ -127,7 +126,7 @@ function wallFindings(
 
 export interface WaysSurvey {
 	waters: readonly Obstacle[];
-	waterRings: readonly (readonly Corner[])[];
+	waterRings: readonly WaterRing[];
 	/** Garden walls that could not be gone round, and whether a line passes under one. */
 	walls: readonly Obstacle[];
 	passes: (wall: Obstacle, a: Point, b: Point) => boolean;

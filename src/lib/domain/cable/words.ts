@@ -6,6 +6,9 @@ const volts = (value: number) => (Math.round(value * 10) / 10).toFixed(1);
 /** Two figures that would read the same get a second decimal. */
 const apart = (value: number, limit: number): [string, string] =>
 	volts(value) === volts(limit) ? [value.toFixed(2), limit.toFixed(2)] : [volts(value), volts(limit)];
+/** `a, b and c`. */
+export const listed = (names: readonly string[]) =>
+	names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 export const sizeName = ({ system, size }: CableSize) => (system === 'awg' ? `${size} AWG` : `${size} mm²`);
 
 function cureWords(problem: ChoiceProblem): string {

@@ -4,7 +4,7 @@ import { ampsLimit } from './conductors';
 import { markedVoltAmps } from './lamps';
 import { assignSecondaries } from './secondaries';
 import { solve } from './solve';
-import { terminalFraction } from './transformer';
+import { solveTogether, terminalFraction } from './transformer';
 import type { CableSize, ChooseOptions, RunShape, Solution, TransformerOption } from './types';
 
 export interface Pick {
@@ -45,11 +45,10 @@ function settleCase(picks: Pick[], transformer: TransformerOption, one: Case): {
 	const networks = picks.map(({ shape, size, tapVolts }) => runNetwork(shape, size, one, tapVolts * one.mains));
 	const all = networks.map((network, k) => ({ network, tapVolts: picks[k]!.tapVolts }));
 	const at = (u: number) => networks.map((network, k) => solve({ ...network, sourceVolts: picks[k]!.tapVolts * u }));
-	let u = terminalFraction(all, transformer, one.mains);
-	if (u === null) {
-		const alone = all.filter(({ network }) => solve(network).ok);
-		u = terminalFraction(alone, transformer, one.mains);
-	}
+	const joint = solveTogether(all, transformer, one.mains);
+	if (joint) return joint;
+	const alone = all.filter(({ network }) => solve(network).ok);
+	let u = alone.length < all.length ? terminalFraction(alone, transformer, one.mains) : null;
 	if (u === null) {
 		// Each works by itself, but not all on this transformer: the sag of the marked load tells which give way.
 		const marked = picks.reduce((sum, { shape }) => sum + markedTotal(shape), 0);

@@ -3,7 +3,7 @@ import { rules } from '../shared/rules';
 import { rounding, sizeLimit, type Pick } from './assess';
 import { ohmsPerKm } from './conductors';
 import type { CaseName, Cases } from './corners';
-import type { Sketch, Sketcher } from './sketch';
+import { margin, outside, type Sketch, type Sketcher } from './sketch';
 import type { CableSize, ChooseOptions, RunShape } from './types';
 
 /**
@@ -22,8 +22,9 @@ export interface Candidate extends Pick {
 	/** Most amperes over the cases, and least and most of tap × amperes, which the sag goes by. */
 	amps: number;
 	burden: { least: number; most: number };
-	/** Nominal volts by `alike` group. */
-	groups: Map<string, { low: number; high: number }>;
+	/** Nominal volts by `alike` group, in the order of `Sketcher.groups`; empty without a solution. */
+	lows: number[];
+	highs: number[];
 	/** Ordered badness where the level is none: lamps without solution, worst excess nominal, worst in the corners. */
 	badness: [number, number, number];
 }
@@ -54,7 +55,7 @@ const at = ({ sketcher, cases, expected }: Trial, { size, tapVolts }: Try, name:
  * verified exactly later; below zero it keeps only what is right wherever in that range the volts turn out to lie.
  */
 const sits = ({ expected }: Trial, { tapVolts }: Try, sketch: Sketch): boolean =>
-	sketch.ok && sketch.margin >= -expected.slack * tapVolts - rounding;
+	sketch.ok && margin(sketch) >= -expected.slack * tapVolts - rounding;
 const isCool = ({ expected, options }: Trial, { size }: Try, sketch: Sketch): boolean =>
 	sketch.ok && sketch.cable <= sizeLimit(size, options) * (1 + expected.slack) + rounding;
 
@@ -62,19 +63,17 @@ function candidate(trial: Trial, one: Try, level: Level, all: Sketch[], judged: 
 	const nominal = all[0]!;
 	const solved = all.filter((s) => s.ok);
 	const limit = sizeLimit(one.size, trial.options);
-	const excess = (s: Sketch) => (s.ok ? s.under + s.over : 0) + Math.max(0, s.cable - limit);
+	const excess = (s: Sketch) => (s.ok ? outside(s) : 0) + Math.max(0, s.cable - limit);
 	const weights = solved.map((s) => s.amps * one.tapVolts);
-	const { shape, groups } = trial.sketcher;
 	return {
-		shape,
+		shape: trial.sketcher.shape,
 		...one,
 		level,
-		margin: Math.min(...judged.map((s) => s.margin)),
+		margin: Math.min(...judged.map(margin)),
 		amps: Math.max(0, ...solved.map((s) => s.amps)),
 		burden: { least: Math.min(Infinity, ...weights), most: Math.max(0, ...weights) },
-		groups: new Map(
-			nominal.ok ? groups.map((name, g) => [name, { low: nominal.lows[g]!, high: nominal.highs[g]! }]) : []
-		),
+		lows: nominal.lows,
+		highs: nominal.highs,
 		badness: [3 - solved.length, excess(nominal), solved.reduce((worst, s) => Math.max(worst, excess(s)), 0)]
 	};
 }
@@ -92,7 +91,7 @@ function strictOnes(trial: Trial): Candidate[] {
 			const one = { size, cost, tapVolts };
 			const fits = (sketch: Sketch) => sits(trial, one, sketch) && isCool(trial, one, sketch);
 			const low = at(trial, one, 'low');
-			if (!low.ok || (low.under > 0 && !sits(trial, one, low)) || !isCool(trial, one, low)) break;
+			if (!low.ok || (low.lowRoom < 0 && !sits(trial, one, low)) || !isCool(trial, one, low)) break;
 			if (!fits(low)) continue;
 			const high = at(trial, one, 'high');
 			if (!fits(high)) continue;
@@ -121,8 +120,8 @@ export function runPrice(shape: RunShape, pricePerMetre: number): number | null 
 	return Number.isFinite(cost) && cost >= 0 ? cost : null;
 }
 
-const spreadOf = (candidate: Candidate): number =>
-	Math.max(0, ...[...candidate.groups.values()].map(({ low, high }) => high - low));
+const spreadOf = ({ lows, highs }: Candidate): number =>
+	lows.reduce((most, low, g) => Math.max(most, highs[g]! - low), 0);
 
 const roundTo = (difference: number): number => (Math.abs(difference) < rounding ? 0 : difference);
 
@@ -159,7 +158,7 @@ export function offer(trial: Trial): Offer {
 		return { level, candidates: own.toSorted(byBadness).slice(0, 1), broken: new Set(trial.sketcher.groups) };
 	const alike = rules['cable.volts'].figures.alike + Math.max(0, trial.expected.slack) * Math.max(...trial.taps);
 	const even = own.filter((c) => spreadOf(c) <= alike);
-	const isUneven = (name: string) => own.every(({ groups }) => groups.get(name)!.high - groups.get(name)!.low > alike);
+	const isUneven = (_: string, g: number) => own.every(({ lows, highs }) => highs[g]! - lows[g]! > alike);
 	return {
 		level,
 		candidates: (even.length ? even : own).toSorted(byCost),

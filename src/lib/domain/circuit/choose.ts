@@ -119,7 +119,8 @@ const noNetwork = (run: string | null): ChoiceProblem => ({
  * Chooses for runs of given shape. Never throws: with no size or no transformer to choose from, or a shape that is no
  * network, the choice says so in `problems`. `value` of transformer-load includes the room for growth; for lamps and cables
  * there is one problem per run and code, naming the worst. `cures` are in the order tap, thicker, split, led, larger
- * transformer; `volts` is what the lamp named then gets.
+ * transformer; `volts` is what the lamp named then gets. The search is capped (6,000 partial combinations a transformer and
+ * try, `search.ts`): beyond that the choice keeps the limits it says it keeps, but a cheaper one may exist.
  */
 export function chooseSupply(shapes: RunShape[], options: ChooseOptions): Choice {
 	const sizes = options.sizes

@@ -60,25 +60,25 @@ const metric = {
  * A size between or beyond the rows goes by cross-section from the nearest row. A size that is none gives Infinity.
  */
 export function ohmsPerKm(size: CableSize, celsius: number, strands: StrandClass = 5): number {
+	const { rows, celsius: base, alpha } = size.system === 'awg' ? awg : metric[strands];
+	for (const own of rows) if (own.size === size.size) return own.ohms * (1 + alpha * (celsius - base));
 	const area = squareMillimetres(size);
 	if (area === 0) return Infinity;
-	const { rows, celsius: base, alpha } = size.system === 'awg' ? awg : metric[strands];
 	const apart = (row: { area: number }) => Math.abs(Math.log(row.area / area));
 	const row = rows.reduce((best, next) => (apart(next) < apart(best) ? next : best));
-	const atBase = row.size === size.size ? row.ohms : (row.ohms * row.area) / area;
-	return atBase * (1 + alpha * (celsius - base));
+	return ((row.ohms * row.area) / area) * (1 + alpha * (celsius - base));
 }
 
 /** Ohms of a two-wire cable `metres` long: both conductors. `perKm` as from `ohmsPerKm`. */
 export const loopOhms = (perKm: number, metres: number): number => (2 * perKm * metres) / 1000;
 
 const fuse = rules['cable.fuse'].figures;
-const fuseByGauge: [gauge: number, amps: number][] = [
-	[10, fuse.awg10],
-	[12, fuse.awg12],
-	[14, fuse.awg14],
-	[16, fuse.awg16],
-	[18, fuse.awg18]
+const fuseByArea = [
+	{ area: awgSquareMillimetres(10), amps: fuse.awg10 },
+	{ area: awgSquareMillimetres(12), amps: fuse.awg12 },
+	{ area: awgSquareMillimetres(14), amps: fuse.awg14 },
+	{ area: awgSquareMillimetres(16), amps: fuse.awg16 },
+	{ area: awgSquareMillimetres(18), amps: fuse.awg18 }
 ];
 
 /**
@@ -88,8 +88,8 @@ const fuseByGauge: [gauge: number, amps: number][] = [
  * than 18 AWG gives 0.
  */
 export function ampsLimit(size: CableSize): number {
-	const area = squareMillimetres(size);
-	return fuseByGauge.find(([gauge]) => awgSquareMillimetres(gauge) <= area)?.[1] ?? 0;
+	const own = squareMillimetres(size);
+	return fuseByArea.find(({ area }) => area <= own)?.amps ?? 0;
 }
 
 /** Sizes commonly sold as two-conductor garden cable, thin to thick. Common practice, no source. */

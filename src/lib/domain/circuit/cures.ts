@@ -96,10 +96,11 @@ const quickSlack = 0.05;
 
 /**
  * A quick look at the changed runs alone, from the kindest terminal volts that the change could leave: false when the
- * problem would surely stay.
+ * problem would surely stay, or another surely come in its place.
  */
 function isPromising(
 	plan: Assessed,
+	broken: Broken[],
 	problem: Broken,
 	{ replaced }: Change,
 	cases: Cases,
@@ -116,13 +117,28 @@ function isPromising(
 	const solved = run[name];
 	const kindest = starves || !solved.ok ? cases[name].mains : solved.volts[0]! / run.tapVolts;
 	const group = groupOf(plan, problem.load);
-	return replaced.every(({ shape, size, tapVolts }) => {
+	const was = new Set(broken.filter((b) => b.run === problem.run).map((b) => b.code));
+	/** Where the run was right, in the cases that this problem may not be cured at the expense of, it is still. */
+	const staysRight = (sketcher: Sketcher, { size, tapVolts }: Pick): boolean =>
+		(isHard(problem) ? (['nominal'] as const) : (['nominal', 'low', 'high'] as const)).every((other) => {
+			const now = run[other];
+			if (!now.ok) return true;
+			const volts = (now.volts[0]! / run.tapVolts) * tapVolts;
+			const { ok, lowRoom, highRoom } = sketcher.at(size, ohmsPerKm(size, cases[other].celsius), cases[other], volts);
+			return (
+				ok &&
+				(was.has('lamp-low') || lowRoom >= -2 * quickSlack) &&
+				(was.has('lamp-high') || highRoom >= -2 * quickSlack)
+			);
+		});
+	return replaced.every((pick) => {
+		const { shape, size, tapVolts } = pick;
 		const sketcher = sketchers.get(shape) ?? new Sketcher(shape);
 		sketchers.set(shape, sketcher);
 		const sketch = sketcher.at(size, ohmsPerKm(size, cases[name].celsius), cases[name], tapVolts * kindest);
-		if (!sketch.ok) return false;
-		if (code === 'lamp-low') return sketch.under <= quickSlack;
-		if (code === 'lamp-high') return sketch.over <= quickSlack;
+		if (!sketch.ok || !staysRight(sketcher, pick)) return false;
+		if (code === 'lamp-low') return sketch.lowRoom >= -quickSlack;
+		if (code === 'lamp-high') return sketch.highRoom >= -quickSlack;
 		if (code === 'cable-amps') return sketch.cable <= sizeLimit(size, options) * (1 + quickSlack);
 		const g = sketcher.groups.findIndex((one) => one === group);
 		return (
@@ -133,8 +149,10 @@ function isPromising(
 	});
 }
 
-const groupOf = ({ runs }: Assessed, load: string | null): string | null =>
-	runs.flatMap(({ shape }) => shape.loads).find(({ id }) => id === load)?.alike ?? null;
+function groupOf({ runs }: Assessed, load: string | null): string | null {
+	for (const { shape } of runs) for (const one of shape.loads) if (one.id === load) return one.alike;
+	return null;
+}
 
 /** Names a problem apart from its figures: where a run has been split, both halves answer to the run's id. */
 function nameOf(plan: Assessed, problem: Broken, halves: Set<string>, run: string | null): string {
@@ -152,7 +170,7 @@ function cures(
 	problem: Broken,
 	changed: Assessed,
 	change: Change,
-	options: ChooseOptions
+	after: Broken[]
 ): boolean {
 	const halves = new Set(change.replaced.map(({ shape }) => shape.id));
 	const before = new Map<string, { hard: boolean; excess: number }>();
@@ -162,7 +180,7 @@ function cures(
 		before.set(name, { hard: isHard(b) || known?.hard === true, excess: Math.max(excessOf(b), known?.excess ?? 0) });
 	}
 	const own = nameOf(plan, problem, halves, problem.run);
-	return judge(changed, options).every((left) => {
+	return after.every((left) => {
 		const name = nameOf(changed, left, halves, problem.run);
 		if (name === own) return isHard(problem) && left.cornerOnly;
 		const was = before.get(name);
@@ -187,20 +205,19 @@ export function curesOf(plan: Assessed, broken: Broken[], problem: Broken, optio
 		);
 		for (const model of [transformer, ...larger]) {
 			const changed = assess(picks, model, options, cases);
-			if (cures(plan, broken, problem, changed, change, options)) {
+			const after = judge(changed, options);
+			if (cures(plan, broken, problem, changed, change, after)) {
 				const volts = voltsOf(changed, problem.load);
 				return volts === undefined ? change.cure : { ...change.cure, volts };
 			}
-			const overloaded = judge(changed, options).some(
-				({ code }) => code === 'transformer-load' || code === 'secondary-amps'
-			);
+			const overloaded = after.some(({ code }) => code === 'transformer-load' || code === 'secondary-amps');
 			if (!overloaded || problem.code === 'transformer-load') return null;
 		}
 		return null;
 	};
 	return changesTo(plan, problem, options).flatMap((changes) => {
 		for (const change of changes) {
-			if (!isPromising(plan, problem, change, cases, options, sketchers)) continue;
+			if (!isPromising(plan, broken, problem, change, cases, options, sketchers)) continue;
 			const cure = attempt(change);
 			if (cure) return [cure];
 		}

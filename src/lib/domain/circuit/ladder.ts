@@ -26,10 +26,11 @@ export class Ladder implements Linear {
 	private readonly ohms: Float64Array;
 	sourceVolts: number;
 
-	constructor({ parent }: Rooted, ohms: Float64Array, sourceVolts: number) {
+	/** `shares` is room to work in, by position. */
+	constructor({ parent }: Rooted, ohms: Float64Array, sourceVolts: number, shares = new Float64Array(parent.length)) {
 		this.buses = parent.length;
 		this.parent = parent;
-		this.shares = new Float64Array(parent.length);
+		this.shares = shares;
 		this.ohms = ohms;
 		this.sourceVolts = sourceVolts;
 	}
@@ -37,21 +38,20 @@ export class Ladder implements Linear {
 	pass(slope: Float64Array, draw: Float64Array, volts: Float64Array): number {
 		const { buses, parent, ohms, shares } = this;
 		for (let p = buses - 1; p > 0; p--) {
-			const pivot = 1 + ohms[p]! * slope[p]!;
+			const steep = slope[p]!;
+			const pivot = 1 + ohms[p]! * steep;
 			if (!(pivot > 0)) return p;
 			const share = 1 / pivot;
 			shares[p] = share;
 			const above = parent[p]!;
-			slope[above]! += slope[p]! * share;
+			slope[above]! += steep * share;
 			draw[above]! += draw[p]! * share;
 		}
 		const root = 1 + ohms[0]! * slope[0]!;
 		if (!(root > 0)) return 0;
 		volts[0] = (this.sourceVolts - ohms[0]! * draw[0]!) / root;
-		for (let p = 1; p < buses; p++) {
-			const above = volts[parent[p]!]!;
-			volts[p] = above - ohms[p]! * (draw[p]! + slope[p]! * above) * shares[p]!;
-		}
+		// 1 − R·Y / (1 + R·Y) is the share itself.
+		for (let p = 1; p < buses; p++) volts[p] = (volts[parent[p]!]! - ohms[p]! * draw[p]!) * shares[p]!;
 		return -1;
 	}
 }

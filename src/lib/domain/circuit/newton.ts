@@ -16,9 +16,10 @@
  * reach is kept only if it passes the converse test (lines from below, pivots above zero: no solution lies higher);
  * otherwise the chords decide.
  *
- * Tolerance: a step of 1e-11 of the source volts, after which a second-order step has already passed 1e-16; or, once
- * steps are under 1e-8, the first that no longer shrinks, where rounding rules. Step limit 200: at the very edge of
- * solvability the iteration only halves its error, which takes about 45.
+ * Tolerance: a step of 1e-11 of the source volts, after which a second-order step has already passed 1e-16; or, with
+ * tangents alone, a step that foretells such a one (a second-order step is C times the square of the one before, and C is
+ * known from the last two); or, once steps are under 1e-8, the first that no longer shrinks, where rounding rules. Step
+ * limit 200: at the very edge of solvability the iteration only halves its error, which takes about 45.
  */
 import { rules } from '../shared/rules';
 import { loadAmps } from './lamps';
@@ -37,31 +38,32 @@ export interface Hung {
 	/** LED: S. Halogen: W / Vr^1.55, so that I = c V^0.55. Resistance: 1/R. */
 	factor: Float64Array;
 	halogens: number;
+	resistances: number;
 }
 
 /** Columns of `loads`; `busOf` gives the bus of a node. */
 export function hang(loads: Network['loads'], busOf: Int32Array): Hung {
 	const count = loads.length;
-	const hung = {
-		bus: new Int32Array(count),
-		kind: new Uint8Array(count),
-		factor: new Float64Array(count),
-		halogens: 0
-	};
+	const bus = new Int32Array(count);
+	const kind = new Uint8Array(count);
+	const factor = new Float64Array(count);
+	let halogens = 0;
+	let resistances = 0;
 	for (let k = 0; k < count; k++) {
 		const { node, load } = loads[k]!;
-		hung.bus[k] = busOf[node]!;
-		if (load.kind === 'led') hung.factor[k] = load.voltAmps;
+		bus[k] = busOf[node]!;
+		if (load.kind === 'led') factor[k] = load.voltAmps;
 		else if (load.kind === 'halogen') {
-			hung.kind[k] = 1;
-			hung.factor[k] = loadAmps(load, 1);
-			hung.halogens++;
+			kind[k] = 1;
+			factor[k] = loadAmps(load, 1);
+			halogens++;
 		} else {
-			hung.kind[k] = 2;
-			hung.factor[k] = 1 / load.ohms;
+			kind[k] = 2;
+			factor[k] = 1 / load.ohms;
+			resistances++;
 		}
 	}
-	return hung;
+	return { bus, kind, factor, halogens, resistances };
 }
 export type Settled =
 	{ ok: true; volts: Float64Array; steps: number } | { ok: false; why: 'no-solution' | 'step-limit'; bus: number };
@@ -74,8 +76,9 @@ const exponent = rules['lamp.halogen'].figures.current;
 export class Work {
 	readonly slope: Float64Array;
 	readonly draw: Float64Array;
-	readonly volts: Float64Array;
-	readonly next: Float64Array;
+	/** Present volts and the next ones: they change places at each step. */
+	volts: Float64Array;
+	next: Float64Array;
 	constructor(buses: number) {
 		this.slope = new Float64Array(buses);
 		this.draw = new Float64Array(buses);
@@ -87,13 +90,23 @@ export class Work {
 /** Linear pass with each load as a line through its present volts: −1, or the bus of a pivot that is not above zero. */
 function step(
 	linear: Linear,
-	{ bus, kind, factor }: Hung,
+	{ bus, kind, factor, halogens, resistances }: Hung,
 	line: HalogenLine,
 	top: number,
 	{ slope, draw, volts, next }: Work
 ): number {
 	slope.fill(0);
 	draw.fill(0);
+	if (halogens + resistances === 0) {
+		for (let k = 0; k < bus.length; k++) {
+			const b = bus[k]!;
+			const inverse = 1 / volts[b]!;
+			const amps = factor[k]! * inverse;
+			slope[b]! -= amps * inverse;
+			draw[b]! += 2 * amps;
+		}
+		return linear.pass(slope, draw, next);
+	}
 	const atTop = line === 'below' ? top ** exponent : 0;
 	for (let k = 0; k < bus.length; k++) {
 		const b = bus[k]!;
@@ -122,26 +135,31 @@ const lowest = (volts: Float64Array): number => {
 };
 
 function descend(linear: Linear, hung: Hung, top: number, line: HalogenLine, work: Work): Settled {
-	const { volts, next } = work;
-	volts.fill(top);
+	const isSecondOrder = hung.halogens === 0;
+	const small = tolerance * top;
+	work.volts.fill(top);
 	let before = Infinity;
 	for (let steps = 1; steps <= stepLimit; steps++) {
+		const { volts, next } = work;
 		if (step(linear, hung, line, top, work) >= 0) return { ok: false, why: 'no-solution', bus: lowest(volts) };
 		let change = 0;
 		let least = Infinity;
 		for (let b = 0; b < next.length; b++) {
 			const now = next[b]!;
 			const moved = Math.abs(now - volts[b]!);
-			volts[b] = now;
 			if (!(moved <= change)) change = moved;
 			if (!(now >= least)) least = now;
 		}
-		if (!(least > 0)) return { ok: false, why: 'no-solution', bus: lowest(volts) };
-		if (change <= tolerance * top || (change <= roundingRules * top && change >= before))
-			return { ok: true, volts, steps };
+		work.volts = next;
+		work.next = volts;
+		if (!(least > 0)) return { ok: false, why: 'no-solution', bus: lowest(next) };
+		const shrink = change / before;
+		const foretold = isSecondOrder && steps > 1 && shrink < 0.1 && change * shrink * shrink <= small / 10;
+		if (foretold || change <= small || (change <= roundingRules * top && change >= before))
+			return { ok: true, volts: next, steps };
 		before = change;
 	}
-	return { ok: false, why: 'step-limit', bus: lowest(volts) };
+	return { ok: false, why: 'step-limit', bus: lowest(work.volts) };
 }
 
 /** Highest solution, by bus, in the volts of `work`. `top`: highest source volts. */

@@ -1,12 +1,13 @@
 /** For one transformer: the cheapest size and tap for each run. */
-import { assess, markedTotal, rounding, type Assessed } from './assess';
+import { assess, markedTotal, rounding, sizeLimit, type Assessed } from './assess';
 import { levels, offer, runPrice, type Candidate, type Expected, type Offer } from './candidates';
 import { ohmsPerKm } from './conductors';
 import { casesOf, type CaseName, type Cases } from './corners';
 import { judge, isHard, type Broken } from './judge';
-import { cheapest, mayBeAlike } from './search';
+import { entrantsOf, type Fractions } from './lines';
+import { cheapest } from './search';
 import { assignSecondaries } from './secondaries';
-import { Sketcher } from './sketch';
+import { margin, Sketcher } from './sketch';
 import type { CableSize, ChooseOptions, RunShape, TransformerOption } from './types';
 
 export interface Planned {
@@ -78,8 +79,7 @@ const finite = (value: number): number => (Number.isFinite(value) ? value : 0);
 const keepsStill = ({ size, nominal }: Assessed['runs'][number], sketcher: Sketcher, cases: Cases): boolean =>
 	nominal.ok &&
 	[cases.longHot, cases.shortCold].every((one) => {
-		const { under, over } = sketcher.at(size, ohmsPerKm(size, one.celsius), one, nominal.volts[0]!);
-		return under <= rounding && over <= rounding;
+		return margin(sketcher.at(size, ohmsPerKm(size, one.celsius), one, nominal.volts[0]!)) >= -rounding;
 	});
 
 /** True when every run keeps, solved exactly, what its offer promised, and lamps are alike where that is asked. */
@@ -114,7 +114,12 @@ function beyondCable(offers: Offer[], { transformer, options }: Task): Set<strin
 		offers.map(({ candidates }) => finite(Math.min(...candidates.map(of))));
 	const known = new Set<string>();
 	// Terminal volts are a few hundredths under the tap's; half of them leaves no doubt.
-	const load = least((c) => c.burden.most).reduce((a, b) => a + b, 0) * (1 - transformer.regulation);
+	const load =
+		least((c) => (c.badness[0] > 0 ? Math.max(c.burden.most, markedTotal(c.shape)) : c.burden.most)).reduce(
+			(a, b) => a + b,
+			0
+		) *
+		(1 - transformer.regulation);
 	if (load * (1 + options.growth) > options.loadLimit * transformer.voltAmps) known.add('transformer-load');
 	if (
 		!assignSecondaries(
@@ -133,27 +138,60 @@ interface Found {
 	offers: Offer[];
 }
 
-function searchIn(task: Task, offers: Offer[], slack: number, patience?: number): Found | null {
-	const { transformer, options, cases } = task;
-	const known = beyondCable(offers, task);
-	const broken = new Set(offers.flatMap((o) => [...o.broken]));
-	const widest = Math.max(0, slack) * Math.max(...transformer.taps);
-	const verified = (even: boolean) => (candidates: Candidate[]) => {
-		const assessed = assess(candidates, transformer, options, cases);
-		return keeps(assessed, offers, even, known, task) ? { candidates, assessed, offers } : null;
-	};
-	return (
-		cheapest(offers, (c) => mayBeAlike(c, broken, widest), verified(true), patience) ??
-		(patience ? null : cheapest(offers, () => true, verified(false)))
-	);
+/** Solved exactly: kept or null. */
+function verify(task: Task, offers: Offer[], known: Set<string>, even: boolean, candidates: Candidate[]): Found | null {
+	const assessed = assess(candidates, task.transformer, task.options, task.cases);
+	return keeps(assessed, offers, even, known, task) ? { candidates, assessed, offers } : null;
 }
 
-/** Right at any sag in range, each run by itself; used where the search has lost its patience. */
-function safest(task: Task, expected: Expected): Found {
+/** The cheapest that keeps what the offers promise; `between` are the terminal fractions to draw lines through. */
+function searchIn(task: Task, offers: Offer[], between: [Fractions, Fractions], evens: boolean[]): Found | null {
+	const { runs, transformer, options, cases } = task;
+	const known = beyondCable(offers, task);
+	const broken = new Set(offers.flatMap((o) => [...o.broken]));
+	const sketchers = runs.map(({ sketcher }) => sketcher);
+	const entrants = entrantsOf(offers, sketchers, cases, between, broken);
+	const sag = {
+		perVoltAmpere: transformer.voltAmps > 0 ? transformer.regulation / transformer.voltAmps : 0,
+		mains: fractions((name) => cases[name].mains),
+		mostVoltAmps: known.has('transformer-load')
+			? Infinity
+			: (options.loadLimit * transformer.voltAmps) / (1 + options.growth)
+	};
+	const ampsLimit = ({ size }: Candidate) => sizeLimit(size, options);
+	for (const even of evens) {
+		const found = cheapest(entrants, { sag, even, ampsLimit }, (c) => verify(task, offers, known, even, c));
+		if (found) return found;
+	}
+	return null;
+}
+const fractions = (of: (name: 'nominal' | 'low' | 'high') => number): Fractions => [
+	of('nominal'),
+	of('low'),
+	of('high')
+];
+
+/** Half the least distance of the two fractions that lines are drawn through: far above rounding, far below what bends. */
+const apart = 0.002;
+const between = ({ u, slack }: Expected): [Fractions, Fractions] => {
+	const half = Math.max(apart, slack);
+	return [fractions((name) => u[name] - half), fractions((name) => u[name] + half)];
+};
+
+/** The same candidates at the same level: what was searched in vain need not be searched again. */
+const isSame = (a: Offer, b: Offer): boolean =>
+	a.level === b.level &&
+	a.candidates.length === b.candidates.length &&
+	a.candidates.every((c, k) => c.size === b.candidates[k]!.size && c.tapVolts === b.candidates[k]!.tapVolts) &&
+	a.broken.size === b.broken.size;
+
+/** Right at any sag in range, each run by itself; used where nothing else was found. */
+function safest(task: Task, before: Offer[], expected: Expected, ends: [Fractions, Fractions]): Found {
 	const offers = offersFor(task, { ...expected, slack: -expected.slack });
 	const candidates = offers.map((o) => o.candidates[0]!);
+	const isNew = offers.some((o, run) => !isSame(o, before[run]!));
 	return (
-		searchIn(task, offers, -expected.slack) ?? {
+		(isNew ? searchIn(task, offers, ends, [true, false]) : null) ?? {
 			candidates,
 			assessed: assess(candidates, task.transformer, task.options, task.cases),
 			offers
@@ -163,9 +201,9 @@ function safest(task: Task, expected: Expected): Found {
 
 /**
  * The cheapest choice for `transformer`, or null when even the cheapest candidates cost `atMost` or more. First with a wide
- * guess of the sag: if the cheapest of all that may do is right when solved exactly, there is none cheaper. If not, a
- * second guess drops what only seemed to do and the search goes on. Exact wherever the search ends within its patience
- * (`search.ts`), which at home size it does.
+ * guess of the sag: if the cheapest of all that may do is right when solved exactly, there is none cheaper. If not, the
+ * others are searched; if none is right, a second guess drops what only seemed to do and the search goes on. Exact
+ * wherever the search is exhaustive (`search.ts`), which at home size it is.
  */
 export function planFor(
 	runs: Priced[],
@@ -180,9 +218,19 @@ export function planFor(
 	if (least >= atMost) return null;
 	const search = (): Found => {
 		const expected = secondGuess(task, offers);
-		return searchIn(task, offersFor(task, expected), expected.slack) ?? safest(task, expected);
+		const ends = between(expected);
+		const first = searchIn(task, offers, ends, [true]);
+		if (first) return first;
+		const again = offersFor(task, expected);
+		const evens = again.every((o, run) => isSame(o, offers[run]!)) ? [false] : [true, false];
+		return searchIn(task, again, ends, evens) ?? safest(task, again, expected, ends);
 	};
-	const { candidates, assessed, offers: used } = searchIn(task, offers, guess.slack, 1) ?? search();
+	const firsts = offers.map((o) => o.candidates[0]!);
+	const {
+		candidates,
+		assessed,
+		offers: used
+	} = verify(task, offers, beyondCable(offers, task), true, firsts) ?? search();
 	return {
 		assessed,
 		broken: judge(assessed, options),

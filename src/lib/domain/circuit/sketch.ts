@@ -13,10 +13,9 @@ import type { CableSize, RunShape } from './types';
 
 export interface Sketch {
 	ok: boolean;
-	/** Worst volts below and above the lamps' windows, 0 where all are inside; least room left to an edge. */
-	under: number;
-	over: number;
-	margin: number;
+	/** Least volts left to the lower and to the upper edge of a lamp's window; below zero where one is outside. */
+	lowRoom: number;
+	highRoom: number;
 	/** Amperes at the supply, and most in any one cable. */
 	amps: number;
 	cable: number;
@@ -26,14 +25,16 @@ export interface Sketch {
 }
 const failed: Sketch = {
 	ok: false,
-	under: Infinity,
-	over: 0,
-	margin: -Infinity,
+	lowRoom: -Infinity,
+	highRoom: -Infinity,
 	amps: 0,
 	cable: 0,
 	lows: [],
 	highs: []
 };
+/** Volts by which the worst lamp is out of its window, and the room where none is. */
+export const outside = ({ lowRoom, highRoom }: Sketch): number => Math.max(0, -lowRoom) + Math.max(0, -highRoom);
+export const margin = ({ lowRoom, highRoom }: Sketch): number => Math.min(lowRoom, highRoom);
 
 interface Compiled {
 	tree: Rooted;
@@ -49,6 +50,8 @@ export class Sketcher {
 	readonly shape: RunShape;
 	readonly groups: string[] = [];
 	private readonly groupOf: Int32Array;
+	private readonly least: Float64Array;
+	private readonly most: Float64Array;
 	private readonly compiled: Compiled | null;
 
 	/** `shape` is a sound network. */
@@ -60,6 +63,8 @@ export class Sketcher {
 			return known < 0 ? this.groups.push(alike) - 1 : known;
 		});
 		const { nodes, segments, loads } = shape;
+		this.least = Float64Array.from(loads, ({ load }) => window(load)?.min ?? -Infinity);
+		this.most = Float64Array.from(loads, ({ load }) => window(load)?.max ?? Infinity);
 		const tree = rootTree({
 			sourceVolts: 1,
 			sourceOhms: 0,
@@ -88,7 +93,8 @@ export class Sketcher {
 			const solution = solve(runNetwork(shape, size, one, volts));
 			if (!solution.ok) return failed;
 			const cable = solution.segmentAmps.reduce((most, amps) => Math.max(most, Math.abs(amps)), 0);
-			return this.read((k) => solution.volts[shape.loads[k]!.node]!, solution.sourceAmps, cable);
+			const byLoad = Float64Array.from(shape.loads, ({ node }) => solution.volts[node]!);
+			return this.read(byLoad, null, solution.sourceAmps, cable);
 		}
 		const { tree, metres, ohms, ladder, hung, work, leaving } = compiled;
 		const perMetre = loopOhms(perKm, one.length);
@@ -96,44 +102,44 @@ export class Sketcher {
 		ladder.sourceVolts = volts;
 		const settled = settle(ladder, hung, volts, work);
 		if (!settled.ok) return failed;
+		const byBus = settled.volts;
+		const { bus, kind, factor } = hung;
 		leaving.fill(0);
-		for (let k = 0; k < shape.loads.length; k++) {
-			const bus = hung.bus[k]!;
-			leaving[bus]! += loadAmps(shape.loads[k]!.load, settled.volts[bus]!);
+		for (let k = 0; k < bus.length; k++) {
+			const b = bus[k]!;
+			const v = byBus[b]!;
+			leaving[b]! += kind[k] === 0 ? factor[k]! / v : loadAmps(shape.loads[k]!.load, v);
 		}
+		const { parent } = tree;
 		let cable = 0;
 		for (let p = leaving.length - 1; p > 0; p--) {
-			leaving[tree.parent[p]!]! += leaving[p]!;
-			cable = Math.max(cable, leaving[p]!);
+			const amps = leaving[p]!;
+			leaving[parent[p]!]! += amps;
+			if (amps > cable) cable = amps;
 		}
-		return this.read((k) => settled.volts[hung.bus[k]!]!, leaving[0]!, cable);
+		return this.read(byBus, bus, leaving[0]!, cable);
 	}
 
-	private read(voltsOf: (load: number) => number, amps: number, cable: number): Sketch {
-		const sketch: Sketch = {
-			ok: true,
-			under: 0,
-			over: 0,
-			margin: Infinity,
-			amps,
-			cable,
-			lows: this.groups.map(() => Infinity),
-			highs: this.groups.map(() => 0)
-		};
-		for (let k = 0; k < this.shape.loads.length; k++) {
-			const volts = voltsOf(k);
-			const range = window(this.shape.loads[k]!.load);
-			if (range) {
-				sketch.under = Math.max(sketch.under, range.min - volts);
-				sketch.over = Math.max(sketch.over, volts - range.max);
-				sketch.margin = Math.min(sketch.margin, volts - range.min, range.max - volts);
-			}
-			const group = this.groupOf[k]!;
-			if (group >= 0) {
-				sketch.lows[group] = Math.min(sketch.lows[group]!, volts);
-				sketch.highs[group] = Math.max(sketch.highs[group]!, volts);
-			}
+	/** `at`: index into `volts` by load; the load's own number where null. */
+	private read(volts: Float64Array, at: Int32Array | null, amps: number, cable: number): Sketch {
+		const { groupOf, least, most, groups } = this;
+		const lows: number[] = [];
+		const highs: number[] = [];
+		for (let g = 0; g < groups.length; g++) {
+			lows.push(Infinity);
+			highs.push(-Infinity);
 		}
-		return sketch;
+		let lowRoom = Infinity;
+		let highRoom = Infinity;
+		for (let k = 0; k < groupOf.length; k++) {
+			const v = volts[at ? at[k]! : k]!;
+			if (v - least[k]! < lowRoom) lowRoom = v - least[k]!;
+			if (most[k]! - v < highRoom) highRoom = most[k]! - v;
+			const group = groupOf[k]!;
+			if (group < 0) continue;
+			if (v < lows[group]!) lows[group] = v;
+			if (v > highs[group]!) highs[group] = v;
+		}
+		return { ok: true, lowRoom, highRoom, amps, cable, lows, highs };
 	}
 }

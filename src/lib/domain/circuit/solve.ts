@@ -12,19 +12,20 @@ import type { Network, Solution } from './types';
 
 const failure = (why: Failure['why'], at: number, message: string): Failure => ({ ok: false, why, at, message });
 
-function zeros(count: number): number[] {
-	const list: number[] = [];
-	for (let k = 0; k < count; k++) list.push(0);
-	return list;
+/** Pushed number by number: a list of doubles from the start, without a copy on the way. */
+function list(values: Float64Array): number[] {
+	const numbers: number[] = [];
+	for (let k = 0; k < values.length; k++) numbers.push(values[k]!);
+	return numbers;
 }
 
-/** Amperes by segment and at the source, from the loads up the tree, with `extra` amperes already leaving each node. */
-function gather(network: Network, tree: Rooted, leaving: Float64Array, segmentAmps: number[]): number {
+/** Amperes by segment and at the source, from the loads up the tree, with `leaving` amperes leaving each node. */
+function gather(network: Network, tree: Rooted, leaving: Float64Array, segmentAmps: Float64Array): number {
+	const { order, parent, via } = tree;
 	for (let p = tree.reached - 1; p > 0; p--) {
-		const node = tree.order[p]!;
-		const above = tree.order[tree.parent[p]!]!;
-		const s = tree.via[p]!;
-		const amps = leaving[node]!;
+		const above = order[parent[p]!]!;
+		const s = via[p]!;
+		const amps = leaving[order[p]!]!;
 		segmentAmps[s] = network.segments[s]!.from === above ? amps : -amps;
 		leaving[above]! += amps;
 	}
@@ -33,22 +34,22 @@ function gather(network: Network, tree: Rooted, leaving: Float64Array, segmentAm
 
 function lampsAt({ nodes, loads }: Network, volts: number[]) {
 	const leaving = new Float64Array(nodes);
-	const amps = zeros(loads.length);
-	const voltAmps = zeros(loads.length);
+	const amps: number[] = [];
+	const voltAmps: number[] = [];
 	for (let k = 0; k < loads.length; k++) {
 		const { node, load } = loads[k]!;
 		const drawn = loadAmps(load, volts[node]!);
 		leaving[node]! += drawn;
-		amps[k] = drawn;
-		voltAmps[k] = drawn * volts[node]!;
+		amps.push(drawn);
+		voltAmps.push(drawn * volts[node]!);
 	}
 	return { leaving, loadAmps: amps, loadVoltAmps: voltAmps };
 }
 
 /** Volts by node from volts by bus. */
 function pick(byBus: Float64Array, busOf: Int32Array): number[] {
-	const volts = zeros(busOf.length);
-	for (let n = 0; n < volts.length; n++) volts[n] = byBus[busOf[n]!]!;
+	const volts: number[] = [];
+	for (let n = 0; n < busOf.length; n++) volts.push(byBus[busOf[n]!]!);
 	return volts;
 }
 
@@ -66,23 +67,27 @@ function tooMuch(settled: Extract<Settled, { ok: false }>, node: number): Failur
 			);
 }
 
+/** Room for a tree, kept for the next of the same size: what is in it is written before it is read. */
+let room = { ohms: new Float64Array(1), shares: new Float64Array(1), work: new Work(1) };
+function roomFor(nodes: number): typeof room {
+	if (room.ohms.length !== nodes)
+		room = { ohms: new Float64Array(nodes), shares: new Float64Array(nodes), work: new Work(nodes) };
+	return room;
+}
+
 function solveTree(network: Network, tree: Rooted): Solution {
 	const { segments, nodes } = network;
-	const ohms = new Float64Array(nodes);
+	const { ohms, shares, work } = roomFor(nodes);
 	ohms[0] = network.sourceOhms;
 	for (let p = 1; p < nodes; p++) ohms[p] = segments[tree.via[p]!]!.ohms;
-	const settled = settle(
-		new Ladder(tree, ohms, network.sourceVolts),
-		hang(network.loads, tree.position),
-		network.sourceVolts,
-		new Work(nodes)
-	);
+	const ladder = new Ladder(tree, ohms, network.sourceVolts, shares);
+	const settled = settle(ladder, hang(network.loads, tree.position), network.sourceVolts, work);
 	if (!settled.ok) return tooMuch(settled, tree.order[settled.bus]!);
 	const volts = pick(settled.volts, tree.position);
 	const { leaving, ...lamps } = lampsAt(network, volts);
-	const segmentAmps = zeros(segments.length);
+	const segmentAmps = new Float64Array(segments.length);
 	const sourceAmps = gather(network, tree, leaving, segmentAmps);
-	return { ok: true, volts, segmentAmps, ...lamps, sourceAmps, steps: settled.steps };
+	return { ok: true, volts, segmentAmps: list(segmentAmps), ...lamps, sourceAmps, steps: settled.steps };
 }
 
 /** Nodes joined by segments of no resistance are one bus, named by its place in the order of first nodes. */
@@ -122,7 +127,7 @@ function solveMesh(network: Network): Solution {
 	if (!settled.ok) return tooMuch(settled, bus.indexOf(settled.bus));
 	const volts = pick(settled.volts, bus);
 	const { leaving, ...lamps } = lampsAt(network, volts);
-	const segmentAmps = zeros(segments.length);
+	const segmentAmps = new Float64Array(segments.length);
 	for (const s of chords) {
 		const { from, to, ohms } = segments[s]!;
 		const amps = (volts[from]! - volts[to]!) / ohms;
@@ -139,7 +144,7 @@ function solveMesh(network: Network): Solution {
 	return {
 		ok: true,
 		volts,
-		segmentAmps,
+		segmentAmps: list(segmentAmps),
 		...lamps,
 		sourceAmps,
 		...(network.feeds && { feedAmps }),

@@ -11,7 +11,7 @@
  * the sag comes exactly out of one solution of the whole.
  */
 import { solve } from './solve';
-import type { Load, Network, TransformerOption } from './types';
+import type { Load, Network, Solution, TransformerOption } from './types';
 
 export interface Part {
 	/** As from `runNetwork`; its own source is not used. */
@@ -55,8 +55,41 @@ export function together(parts: Part[], transformer: TransformerOption, mains: n
 	return joint;
 }
 
-/** u, the fraction of its tap volts that stands at every terminal, or null where the runs together have no solution. */
-export function terminalFraction(parts: Part[], transformer: TransformerOption, mains: number): number | null {
-	const solution = solve(together(parts, transformer, mains));
-	return solution.ok ? solution.volts[0]! : null;
+/**
+ * All runs on one transformer: u, the fraction of its tap volts that stands at every terminal, and each run's part of the
+ * common solution in its own volts and amperes; null where the runs together have no solution.
+ */
+export function solveTogether(
+	parts: Part[],
+	transformer: TransformerOption,
+	mains: number
+): { u: number; solutions: Solution[] } | null {
+	const joint = solve(together(parts, transformer, mains));
+	if (!joint.ok) return null;
+	const u = joint.volts[0]!;
+	let [nodes, segments, loads] = [1, 0, 0];
+	const solutions = parts.map(({ network, tapVolts }): Solution => {
+		const part = {
+			ok: true as const,
+			volts: [tapVolts * u],
+			segmentAmps: [] as number[],
+			loadAmps: [] as number[],
+			loadVoltAmps: [] as number[],
+			sourceAmps: 0,
+			steps: joint.steps
+		};
+		for (let n = 1; n < network.nodes; n++) part.volts.push(joint.volts[nodes++]! * tapVolts);
+		for (let s = 0; s < network.segments.length; s++) part.segmentAmps.push(joint.segmentAmps[segments++]! / tapVolts);
+		for (let k = 0; k < network.loads.length; k++) {
+			part.sourceAmps += joint.loadAmps[loads]! / tapVolts;
+			part.loadAmps.push(joint.loadAmps[loads]! / tapVolts);
+			part.loadVoltAmps.push(joint.loadVoltAmps[loads++]!);
+		}
+		return part;
+	});
+	return { u, solutions };
 }
+
+/** u, the fraction of its tap volts that stands at every terminal, or null where the runs together have no solution. */
+export const terminalFraction = (parts: Part[], transformer: TransformerOption, mains: number): number | null =>
+	solveTogether(parts, transformer, mains)?.u ?? null;

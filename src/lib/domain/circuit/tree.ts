@@ -1,4 +1,4 @@
-/** Walking a network from its supply: breadth-first, without recursion, so that depth costs no stack. */
+/** Walking a network from its supply, without recursion, so that depth costs no stack. */
 import type { Network } from './types';
 
 export interface Rooted {
@@ -15,8 +15,36 @@ export interface Rooted {
 	chords: number[];
 }
 
+/**
+ * A tree whose segments come in an order that could have laid it, each from what is already joined to one node more: read off
+ * in one go. Null for any other network.
+ */
+function readTree({ nodes, segments }: Network): Rooted | null {
+	if (segments.length !== nodes - 1) return null;
+	const order = new Int32Array(nodes);
+	const position = new Int32Array(nodes).fill(-1);
+	const parent = new Int32Array(nodes);
+	const via = new Int32Array(nodes);
+	position[0] = 0;
+	parent[0] = via[0] = -1;
+	for (let s = 0; s < segments.length; s++) {
+		const { from, to } = segments[s]!;
+		const [a, b] = [position[from]!, position[to]!];
+		if (a < 0 === b < 0) return null;
+		const node = a < 0 ? from : to;
+		position[node] = s + 1;
+		order[s + 1] = node;
+		parent[s + 1] = a < 0 ? b : a;
+		via[s + 1] = s;
+	}
+	return { order, position, parent, via, reached: nodes, chords: [] };
+}
+
 /** Roots the network at node 0 over the segments for which `use` is set, or over all. */
-export function rootTree({ nodes, segments }: Network, use: Uint8Array | null = null): Rooted {
+export function rootTree(network: Network, use: Uint8Array | null = null): Rooted {
+	const simple = use ? null : readTree(network);
+	if (simple) return simple;
+	const { nodes, segments } = network;
 	const count = segments.length;
 	const start = new Int32Array(nodes + 1);
 	for (let s = 0; s < count; s++) {

@@ -305,10 +305,10 @@ export const rules = {
 	'cable.depth': rule(
 		'cable.depth',
 		'Depth of the cable',
-		"150 mm (6 in) of cover in lawn and beds; 450 mm (18 in) directly buried under a dwelling's drive; less only where the listed system's own instructions say so.",
+		"150 mm (6 in) of cover in lawn and beds; 18 in (457 mm; the table's own metric figure is 450) directly buried under a dwelling's drive; less only where the listed system's own instructions say so.",
 		'Spades, edgers and aerators reach that far.',
 		'nec300_5',
-		{ lawn: 0.15, drive: 0.45 }
+		{ lawn: 0.15, drive: 0.4572 }
 	),
 	'cable.crossing': rule(
 		'cable.crossing',
