@@ -33,7 +33,7 @@ export function makePlan(yard: Yard): Plan {
 	const placement = placeFixtures(site, yard);
 	const cabling = layCable(site, placement.fixtures, yard);
 	const dusk = planDusk(site, placement.fixtures, cabling.supply, yard);
-	const shopping = makeShopping(site, placement.fixtures, cabling, yard);
+	const shopping = makeShopping(site, placement.fixtures, cabling, dusk, yard);
 	const checklist = makeChecklist(site, placement.fixtures, cabling, dusk, shopping);
 	const stages = [site, placement, cabling, dusk];
 	const findings = stages.flatMap((stage) => stage.findings);

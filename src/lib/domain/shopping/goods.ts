@@ -1,5 +1,6 @@
 import { fixtureModels, materials } from '../shared/catalogue';
 import type { Cabling } from '../cable';
+import type { Dusk } from '../dusk';
 import type { Fixture } from '../placement';
 import type { Site } from '../site';
 import type { Yard } from '../yard/schema';
@@ -12,6 +13,7 @@ export interface Basis {
 	fixtures: readonly Fixture[];
 	cabling: Cabling;
 	yard: Yard;
+	sensor: Dusk['sensor'];
 	prices: Prices;
 }
 export type MaterialId =

@@ -1,4 +1,5 @@
 import type { Cabling } from '../cable';
+import type { Dusk } from '../dusk';
 import type { Fixture } from '../placement';
 import type { Site } from '../site';
 import type { Yard } from '../yard/schema';
@@ -26,8 +27,14 @@ const groups: readonly ShoppingItem['group'][] = [
  * Everything to buy for the plan, group by group, what is in hand taken off. Prices are the person's own where told, else
  * the catalogue's; sums are exact to the hundredth. Empty for a yard with nothing to build.
  */
-export function makeShopping(site: Site, fixtures: readonly Fixture[], cabling: Cabling, yard: Yard): Shopping {
-	const basis: Basis = { site, fixtures, cabling, yard, prices: pricesOf(yard) };
+export function makeShopping(
+	site: Site,
+	fixtures: readonly Fixture[],
+	cabling: Cabling,
+	{ sensor }: Pick<Dusk, 'sensor'>,
+	yard: Yard
+): Shopping {
+	const basis: Basis = { site, fixtures, cabling, yard, sensor, prices: pricesOf(yard) };
 	const cable = cableItems(basis);
 	const all = [
 		...fixtureItems(basis),

@@ -4,6 +4,7 @@ import { fixtureModels, transformers } from '../shared/catalogue';
 import type { Fixture } from '../placement';
 import { makeSite } from '../site';
 import { blankYard, examples, type Yard } from '../yard';
+import { sensorOf } from '../dusk';
 import { makePlan } from '../plan';
 import { makeShopping } from '.';
 import { cents } from './item';
@@ -88,7 +89,10 @@ const cabling = (runs: Run[], on: 'wall' | 'post' = 'wall'): Cabling => ({
 	findings: [],
 	assumptions: []
 });
-const list = (yard: Yard, fixtures: Fixture[], cable: Cabling) => makeShopping(makeSite(yard), fixtures, cable, yard);
+const list = (yard: Yard, fixtures: Fixture[], cable: Cabling) => {
+	const site = makeSite(yard);
+	return makeShopping(site, fixtures, cable, sensorOf(site, fixtures, cable.supply, yard), yard);
+};
 const quantity = (shopping: ReturnType<typeof list>, id: string): number =>
 	shopping.items.find((item) => item.id === id)?.quantity ?? 0;
 const six = [1, 2, 3, 4, 5, 6].map((n) => fixture(n));

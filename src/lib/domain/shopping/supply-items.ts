@@ -1,5 +1,4 @@
 import { transformers } from '../shared/catalogue';
-import { sensorOf } from '../dusk';
 import { item } from './item';
 import { material, type Basis } from './goods';
 import type { ShoppingItem } from './types';
@@ -42,7 +41,7 @@ function transformerItem({ cabling, yard, prices }: Basis): ShoppingItem[] {
 }
 /** Transformer, control and what they hang on. */
 export function supplyItems(basis: Basis): ShoppingItem[] {
-	const { site, fixtures, cabling, yard, prices } = basis;
+	const { site, fixtures, cabling, yard, prices, sensor } = basis;
 	const { supply } = cabling;
 	const cover =
 		site.receptacle?.inUseCover === false
@@ -55,7 +54,6 @@ export function supplyItems(basis: Basis): ShoppingItem[] {
 				)
 			: [];
 	if (!supply) return cover;
-	const sensor = sensorOf(site, fixtures, supply, yard).sensor;
 	const hours = yard.power.hours;
 	const allNight = hours !== undefined && hours !== 'unsure' && hours.kind === 'dusk-to-dawn';
 	const onWall = supply.on === 'wall' ? anchorsFor.transformer : 0;

@@ -17,6 +17,12 @@ export interface Siting {
 /** A photocell sits on the transformer or on a short lead from it, metres. */
 const usualLead = 1.5;
 
+/** Metres of lead, and a new post counted as two. */
+const leadCost = ({ at, on }: Spot, supply: PowerPoint): number => {
+	const lead = distance(at, supply.at);
+	return lead + (on === 'post' && lead > 0.01 ? 2 : 0);
+};
+
 /**
  * What a spot costs, in metres of lead one would lay to be rid of it: shade and light defeat the sensor, a post is one
  * more thing to buy and set, a window shines only now and then. Common practice, no source.
@@ -25,21 +31,21 @@ function costOf(spot: Spot, faults: Faults, supply: PowerPoint): number {
 	const clear = rules['sensor.light'].figures.clear;
 	const lamp = faults.lamps[0] ? 10 + (10 * (clear - faults.lamps[0].distance)) / clear : 0;
 	const shade = 20 * (faults.canopies.length + (faults.porch ? 1 : 0) + (faults.underEaves ? 1 : 0));
-	const newPost = spot.on === 'post' && distance(spot.at, supply.at) > 0.01 ? 2 : 0;
 	return (
-		distance(spot.at, supply.at) +
+		leadCost(spot, supply) +
 		(faults.insideHouse ? 1000 : 0) +
 		shade +
 		lamp +
 		15 * faults.existing.length +
-		(faults.window ? 3 : 0) +
-		newPost
+		(faults.window ? 3 : 0)
 	);
 }
 function suggest(site: Site, fixtures: readonly Fixture[], supply: PowerPoint): Spot {
 	let best: Spot = { at: supply.at, on: supply.on, height: sensorHeight(site) };
 	let least = Infinity;
 	for (const spot of candidates(site, supply)) {
+		// Faults only add to the lead: a spot further off than the best so far needs no closer look.
+		if (leadCost(spot, supply) >= least) continue;
 		const cost = costOf(spot, faultsOf(spot, site, fixtures), supply);
 		if (cost < least - 1e-9) [best, least] = [spot, cost];
 	}
