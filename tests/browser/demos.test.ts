@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { goto, openDemo, openPage, useBrowser } from './browser';
+import { barOnPaper } from './ruler';
 
 const { browser, folder } = useBrowser();
 
@@ -59,6 +60,14 @@ describe.each([
 		expect(text).not.toMatch(/NaN|undefined|Infinity|\[object/);
 		// No page may be empty: a blank sheet is a layout fault.
 		expect(pages.slice(0, -1).filter((sheet) => sheet.trim().length < 20)).toEqual([]);
+		// The bar on the plan sheet, measured on the paper: 4 in (four parts) or 100 mm (five), every second one solid.
+		const sheet = pages.findIndex((one) => /when printed at 100/.test(one)) + 1;
+		const part = paper === 'a4' ? 20 : 25.4;
+		const solid = paper === 'a4' ? 3 : 2;
+		const measured = barOnPaper(join(folder(), `${title}-${width}.pdf`), sheet, part, solid);
+		const wanted = 2 * part * (solid - 1);
+		expect(measured).not.toBeNull();
+		expect(Math.abs(measured! / wanted - 1)).toBeLessThan(0.0025);
 		// Nothing is wider than the screen.
 		await goto(page, '/plan/');
 		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);

@@ -184,3 +184,25 @@ test('what cannot be is said at the field, with the range, and nothing is lost',
 	await page.waitForURL((url) => !url.pathname.includes('house-size'));
 	await context.close();
 });
+
+test('what cannot stand where it is put is said at the question, in words, and the rest goes on', async () => {
+	const { page, context, complaints } = await openPage(browser());
+	await openDemo(page, 'Alder Bend');
+	await goto(page, '/ask/trees/tree-place/?item=maple');
+	const along = page.locator('#f-trees-maple-at-along');
+	await along.waitFor();
+	await along.fill('58 ft');
+	await page.locator('#f-trees-maple-at-out').fill('20 ft');
+	await page
+		.getByText(/maple.*stands in the drive|maple.*drive/i)
+		.first()
+		.waitFor();
+	await goto(page, '/plan/');
+	await page
+		.getByRole('heading', { level: 1 })
+		.filter({ hasText: /lights/ })
+		.waitFor();
+	expect(await page.locator('main').innerText()).not.toMatch(/NaN|undefined/);
+	expect(complaints).toEqual([]);
+	await context.close();
+});
