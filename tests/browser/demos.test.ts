@@ -61,7 +61,7 @@ describe.each([
 		// No page may be empty: a blank sheet is a layout fault.
 		expect(pages.slice(0, -1).filter((sheet) => sheet.trim().length < 20)).toEqual([]);
 		// The bar on the plan sheet, measured on the paper: 4 in (four parts) or 100 mm (five), every second one solid.
-		const sheet = pages.findIndex((one) => /when printed at 100/.test(one)) + 1;
+		const sheet = pages.findIndex((one) => /on a ruler\?/.test(one)) + 1;
 		const part = paper === 'a4' ? 20 : 25.4;
 		const solid = paper === 'a4' ? 3 : 2;
 		const measured = barOnPaper(join(folder(), `${title}-${width}.pdf`), sheet, part, solid);
