@@ -3,11 +3,14 @@ import type { Finding } from '$lib/domain/shared/findings';
 import type { Fixture } from '$lib/domain/placement';
 import type { Plan } from '$lib/domain/plan';
 import type { ChapterId, Place, Question } from '$lib/flow';
+import { currencyWords } from './words';
 
 export interface Effect {
 	/** Fixtures that throw light the same way, together. */
 	groups: { technique: Fixture['technique']; fixtures: Fixture[] }[];
 	findings: Finding[];
+	/** What the whole plan comes to, where an answer moves all of it: a year's hours and cost, the supply. */
+	sums: string[];
 }
 const kindsOf: Record<ChapterId, readonly string[]> = {
 	place: [],
@@ -48,6 +51,15 @@ export function highlightOf(place: Place): { kind: string; id: string; what?: 'p
 	return own ? { kind: own, id: '' } : null;
 }
 
+function sumsOf({ dusk, supply, runs, fixtures }: Plan, chapter: ChapterId): string[] {
+	if (fixtures.length === 0 || (chapter !== 'place' && chapter !== 'power')) return [];
+	const year = `On for ${Math.round(dusk.hoursPerYear)} hours a year: ${dusk.energy.toFixed(0)} kWh, ${currencyWords(dusk.cost, dusk.currency)}.`;
+	if (chapter === 'place' || !supply) return [year];
+	const share = Math.round((100 * supply.loadVoltAmps) / supply.ratedVoltAmps);
+	const feeds = `${runs.length} ${runs.length === 1 ? 'run' : 'runs'} of cable`;
+	return [`A ${supply.ratedVoltAmps} VA transformer, loaded to ${share} %, feeds ${feeds}.`, year];
+}
+
 export function effectOf(plan: Plan, place: Place): Effect {
 	const { question, item } = place;
 	const kinds = kindsOf[question.chapter];
@@ -77,6 +89,7 @@ export function effectOf(plan: Plan, place: Place): Effect {
 			technique,
 			fixtures: fixtures.filter((fixture) => fixture.technique === technique)
 		})),
-		findings: plan.findings.filter(said)
+		findings: plan.findings.filter(said),
+		sums: sumsOf(plan, question.chapter)
 	};
 }
