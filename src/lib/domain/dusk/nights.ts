@@ -21,10 +21,10 @@ export interface Night {
 /** The first 365 nights of the sun's year at a place; latitude and longitude in degrees, north and east positive. */
 export function nightsOf(sun: Sun, latitude: number, longitude: number, zone: ClockZone): Night[] {
 	const midnights = Array.from({ length: daysInYear + 1 }, (_, day) => Date.UTC(sun.year, 0, 1) + day * msPerDay);
-	const noons = midnights.map((midnight) => {
-		const clockNoon = midnight + msPerDay / 2;
-		return solarNoon(sun, clockNoon - zone.offsetAt(clockNoon), longitude);
-	});
+	// Each noon from the one before: half a day off its zone, a place's noon nearest to the clock's could be one day's twice.
+	const clockNoon = midnights[0]! + msPerDay / 2;
+	const noons = [solarNoon(sun, clockNoon - zone.offsetAt(clockNoon), longitude)];
+	while (noons.length < midnights.length) noons.push(solarNoon(sun, noons.at(-1)! + msPerDay, longitude));
 	return midnights.slice(0, daysInYear).map((midnight, day) => {
 		const noon = noons[day]!;
 		const nextNoon = noons[day + 1]!;

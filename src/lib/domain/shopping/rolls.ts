@@ -30,7 +30,10 @@ const metresOf = (counts: readonly number[], kinds: readonly RollKind[]): number
 const centsOf = (counts: readonly number[], kinds: readonly RollKind[]): number =>
 	kinds.reduce((sum, kind, i) => sum + kind.cents * counts[i]!, 0);
 
-/** Every way of covering `need` metres in which no smaller number of the shortest rolls would do, and a few more of those. */
+/**
+ * Every way of covering `need` metres in which no smaller number of the shortest rolls would do, and a few more of those;
+ * of each longer kind one more than covers it alone, since a length that covers may still not take the cuts.
+ */
 function coversOf(kinds: readonly RollKind[], need: number): number[][] {
 	const sorted = kinds.map((kind, index) => ({ ...kind, index })).sort((a, b) => b.length - a.length);
 	const covers: number[][] = [];
@@ -38,7 +41,7 @@ function coversOf(kinds: readonly RollKind[], need: number): number[][] {
 		const kind = sorted[depth]!;
 		const least = Math.max(0, Math.ceil(rest / kind.length - 1e-9));
 		const last = depth === sorted.length - 1;
-		for (let number = last ? least : 0; number <= (last ? least + further : least); number += 1) {
+		for (let number = last ? least : 0; number <= least + (last ? further : 1); number += 1) {
 			const next = counts.with(kind.index, number);
 			if (last) covers.push(next);
 			else cover(depth + 1, next, rest - number * kind.length);
