@@ -193,7 +193,7 @@ export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Ca
 		layout?.choice.transformer ??
 		chooseSupply([], chooseOptions(systemOf(site, yard), yard, ownedTransformer(yard))).transformer;
 	const runs = layout ? assembleRuns(layout, spot.at, fixtures) : [];
-	const obstacles = obstaclesOf(site, true);
+	const obstacles = ways.underWalls ? obstaclesOf(site, true) : ways.ground.obstacles;
 	const waters = obstacles.filter((o) => o.kind === 'water');
 	const loadVoltAmps = layout?.choice.loadVoltAmps ?? 0;
 	return {

@@ -78,16 +78,20 @@ export function cheapestRolls(pulls: readonly Pull[], kinds: readonly RollKind[]
 		const packing = pack(fitting, inHand > 0 ? [...rolls, inHand] : rolls);
 		return packing && choice([...counts], packing.joints);
 	};
-	const covers = coversOf(kinds, need).sort(
-		(a, b) =>
-			centsOf(a, kinds) - centsOf(b, kinds) || rollsOf(a) - rollsOf(b) || metresOf(a, kinds) - metresOf(b, kinds)
-	);
-	for (const counts of covers) {
+	const covers = coversOf(kinds, need)
+		.map((counts) => ({
+			counts,
+			cents: centsOf(counts, kinds),
+			rolls: rollsOf(counts),
+			metres: metresOf(counts, kinds)
+		}))
+		.sort((a, b) => a.cents - b.cents || a.rolls - b.rolls || a.metres - b.metres);
+	for (const { counts } of covers) {
 		const found = packed(counts);
 		if (found) return found;
 	}
 	// Every leg fits the longest roll, so enough of those always do.
-	for (let counts = covers[0]!; ;) {
+	for (let { counts } = covers[0]!; ;) {
 		counts = counts.with(longest, counts[longest]! + 1);
 		const found = packed(counts);
 		if (found) return found;
