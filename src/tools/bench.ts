@@ -1,20 +1,13 @@
 /** `npm run bench [-- --json]`: the figures that have a budget, each with its median after a warm-up. */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { makePlan } from '../lib/domain/plan';
-import { readYard, type Yard } from '../lib/domain/yard';
 import { rows as cableRows } from './bench/cable';
 import { rows as circuitRows } from './bench/circuit';
 import { rows as duskRows } from './bench/dusk';
 import { rows as placementRows } from './bench/placement';
+import { example } from './bench/example';
 import { largeYard } from './bench/large-yard';
 import { medianMs, type Row } from './bench/measure';
 
-const example = (name: string): Yard => {
-	const read = readYard(readFileSync(join(import.meta.dirname, `../lib/domain/yard/examples/${name}.json`), 'utf8'));
-	if (!read.ok) throw new Error(`${name}: ${read.problems.join('; ')}`);
-	return read.yard;
-};
 const wholePlan = (): Row[] => {
 	const rows: Row[] = [];
 	for (const name of ['town', 'suburban', 'rural']) {

@@ -1,17 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { readYard, type Yard } from '../../lib/domain/yard';
+import type { Yard } from '../../lib/domain/yard';
 import { makeSite } from '../../lib/domain/site';
 import { placeFixtures } from '../../lib/domain/placement';
+import { example } from './example';
 import { largeYard } from './large-yard';
 import { medianMs, type Row } from './measure';
 
-const example = (name: string): Yard => {
-	const path = join(import.meta.dirname, `../../lib/domain/yard/examples/${name}.json`);
-	const read = readYard(readFileSync(path, 'utf8'));
-	if (!read.ok) throw new Error(`${name}: ${read.problems.join('; ')}`);
-	return read.yard;
-};
 /** Placement alone: the three demo yards and the generated large one. */
 export function rows(): Row[] {
 	const yards: [string, Yard, number][] = [
