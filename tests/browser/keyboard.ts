@@ -12,7 +12,6 @@ interface Focused {
 	tag: string;
 	kind: string;
 	checked: boolean;
-	disabled: boolean;
 }
 /** The focused element as a screen reader would name it, roughly: label, aria-label, or own text. */
 const focused = (page: Page): Promise<Focused> =>
@@ -24,8 +23,7 @@ const focused = (page: Page): Promise<Focused> =>
 			name: `${group} / ${element?.getAttribute('aria-label') ?? label}`.replaceAll(/\s+/g, ' ').trim(),
 			tag: element?.tagName.toLowerCase() ?? '',
 			kind: element?.getAttribute('type') ?? '',
-			checked: element?.checked ?? false,
-			disabled: element?.disabled ?? false
+			checked: element?.checked ?? false
 		};
 	});
 

@@ -24,3 +24,8 @@ export const crossingKinds: Option[] = [
 	{ value: 'joint', label: 'Joint', help: 'A gap with a strip in it, between two slabs' },
 	{ value: 'bore', label: 'Bore', help: 'A hole that you are willing to make under it' }
 ];
+/** How a walk or drive runs between the points of its line. */
+export const courses: Option[] = [
+	{ value: false, label: 'Straight' },
+	{ value: true, label: 'In a curve' }
+];

@@ -22,4 +22,3 @@ export interface Word {
 	/** One sentence. */
 	meaning: string;
 }
-export const untyped: Typed = { text: '', readback: null, error: null, suggestions: [] };

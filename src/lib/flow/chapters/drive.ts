@@ -1,5 +1,5 @@
 import { driveIsLit, driveIsLitAtBothEdges } from '../conditions';
-import { crossingKinds, yesNo } from '../options';
+import { courses, crossingKinds, yesNo } from '../options';
 import type { Question } from '../types';
 
 export const drive: Question[] = [
@@ -32,10 +32,7 @@ export const drive: Question[] = [
 				kind: 'choice',
 				path: '@.curved',
 				label: 'Between those points it runs',
-				options: [
-					{ value: false, label: 'Straight' },
-					{ value: true, label: 'In a curve' }
-				]
+				options: courses
 			}
 		]
 	},

@@ -1,5 +1,5 @@
 import { walkIsLit } from '../conditions';
-import { crossingKinds } from '../options';
+import { courses, crossingKinds } from '../options';
 import type { Question } from '../types';
 
 export const walks: Question[] = [
@@ -32,10 +32,7 @@ export const walks: Question[] = [
 				kind: 'choice',
 				path: '@.curved',
 				label: 'Between those points it runs',
-				options: [
-					{ value: false, label: 'Straight' },
-					{ value: true, label: 'In a curve' }
-				]
+				options: courses
 			}
 		]
 	},

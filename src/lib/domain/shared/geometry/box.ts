@@ -20,5 +20,3 @@ export const padded = (box: Box, by: number): Box => ({
 /** Whether two boxes share a point. */
 export const boxesMeet = (a: Box, b: Box): boolean =>
 	a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
-export const inBox = (p: Point, box: Box): boolean =>
-	p.x >= box.minX && p.x <= box.maxX && p.y >= box.minY && p.y <= box.maxY;
