@@ -9,7 +9,8 @@ import type { Field, Question } from './types';
 const notAsked: [pattern: RegExp, why: string][] = [
 	[/^(format|version)$/, 'says what the file is'],
 	[/\.id$/, 'given by the program'],
-	[/^power\.prices$/, 'changed on the shopping page, beside each price']
+	[/^power\.prices$/, 'changed on the shopping page, beside each price'],
+	[/^power\.circuit\b/, 'set on the circuit page, beside each run']
 ];
 interface Asked {
 	path: string;

@@ -1,10 +1,10 @@
-import { loopOhms } from '../circuit';
+import { loopOhms, ohmsPerKm as perKm, type ChosenRun } from '../circuit';
 import { rules } from '../shared/rules';
 import type { Point } from '../shared/geometry';
 import type { Fixture } from '../placement';
 import { nodeWorking, terminalWorking } from './describe';
 import type { LaidRun, Layout } from './layout';
-import type { Run, RunNode, RunSegment } from './types';
+import type { Run, RunCorner, RunNode, RunSegment } from './types';
 
 /** Name of the first node of every run. */
 const supplyNode = 'supply';
@@ -43,15 +43,34 @@ export function assembleRuns(layout: Layout, supplyAt: Point, fixtures: readonly
 			name: `run ${k + 1}`,
 			tapVolts: chosen.tapVolts,
 			cable: chosen.size,
+			feed: chosen.shape.feed ?? 'end',
+			byHand: [],
 			conductorTemperature: rules['cable.temperature'].figures.nominal,
 			ohmsPerKm,
 			amps: nominal.ok ? nominal.sourceAmps : null,
 			ampsLimit: chosen.ampsLimit,
 			loadVoltAmps: nominal.ok ? nominal.sourceAmps * nominal.volts[0]! : markedVoltAmps(laid, fixtures),
 			nodes: [first, ...lampNodes(laid, layout, fixtures)],
-			segments
+			segments,
+			corners: { low: cornerOf(chosen, 'low'), high: cornerOf(chosen, 'high') }
 		};
 	});
+}
+/** Rule cable.corners: hot, long, mains low; cold, short, mains high. */
+function cornerOf({ size, low, high }: ChosenRun, which: 'low' | 'high'): RunCorner {
+	const solution = which === 'low' ? low : high;
+	const { length, mains } = rules['cable.corners'].figures;
+	const { hot, cold } = rules['cable.temperature'].figures;
+	const sign = which === 'low' ? 1 : -1;
+	const conductorTemperature = which === 'low' ? hot : cold;
+	return {
+		mains: 1 - sign * mains,
+		length: 1 + sign * length,
+		conductorTemperature,
+		ohmsPerKm: perKm(size, conductorTemperature),
+		volts: solution.ok ? solution.volts : null,
+		amps: solution.ok ? solution.segmentAmps : null
+	};
 }
 const markedVoltAmps = (laid: LaidRun, fixtures: readonly Fixture[]): number =>
 	laid.nodes.slice(1).reduce((sum, node) => sum + fixtures[node - 1]!.lamp.voltAmps, 0);

@@ -208,6 +208,8 @@ export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Ca
 			taps: transformer.taps,
 			regulation: transformer.regulation,
 			suggested: spot.suggested,
+			cost: layout?.choice.cost ?? 0,
+			runnersUp: [],
 			working: supplyWorking(loadVoltAmps, transformer)
 		},
 		runs,

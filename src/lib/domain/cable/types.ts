@@ -1,6 +1,6 @@
 import type { Point } from '../shared/geometry';
 import type { Assumption, Finding } from '../shared/findings';
-import type { CableSize } from '../circuit';
+import type { CableSize, Feed } from '../circuit';
 import type { Working } from '../shared/working';
 
 export interface SegmentCrossing {
@@ -33,12 +33,42 @@ export interface RunSegment {
 	path: Point[];
 	crossings: SegmentCrossing[];
 }
+/** A run in one worst case (rule cable.corners). */
+export interface RunCorner {
+	/** Fractions of nominal: mains, and lengths laid. */
+	mains: number;
+	length: number;
+	/** Degrees Celsius of the copper, and one conductor's ohms per kilometre at it. */
+	conductorTemperature: number;
+	ohmsPerKm: number;
+	/** By node and by segment, as in the run; null when there is no solution. */
+	volts: number[] | null;
+	amps: number[] | null;
+}
+/** What of a run the person has set: the rest is chosen. */
+export type HandSet = 'lamps' | 'cable' | 'tap' | 'feed';
+/** A way of doing it that was weighed and not taken. */
+export interface RunnerUp {
+	/** The run it would change, or null: the number of runs, the transformer. */
+	run: string | null;
+	/** What it is, in a few words: `14 AWG on run 2`, `one run`. */
+	label: string;
+	/** What it would cost more; below zero, less. Yard's currency. */
+	costDifference: number;
+	/** Why it lost, one sentence. */
+	why: string;
+	/** It keeps every limit. */
+	sound: boolean;
+}
 export interface Run {
 	id: string;
 	/** As written on the drawing: `run 1`. */
 	name: string;
 	tapVolts: number;
 	cable: CableSize;
+	/** Where the transformer's cable enters it. */
+	feed: Feed;
+	byHand: HandSet[];
 	/** Degrees Celsius used for the nominal figures. */
 	conductorTemperature: number;
 	/** One conductor, ohms per kilometre at that temperature. */
@@ -50,6 +80,7 @@ export interface Run {
 	/** First node is the supply. */
 	nodes: RunNode[];
 	segments: RunSegment[];
+	corners: { low: RunCorner; high: RunCorner };
 }
 export interface Supply {
 	at: Point;
@@ -68,6 +99,10 @@ export interface Supply {
 	regulation: number;
 	/** Suggested by us rather than told. */
 	suggested: boolean;
+	/** Of the cable, the digging and the transformer that were chosen: what alternatives are compared with. */
+	cost: number;
+	/** Weighed and not taken. */
+	runnersUp: RunnerUp[];
 	working?: Working;
 }
 export interface Cabling {

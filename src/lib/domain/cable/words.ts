@@ -19,6 +19,8 @@ function cureWords(problem: ChoiceProblem): string {
 				return cure.size
 					? `Thicker cable on this run, ${sizeName(cure.size)}${gives || ', cures it'}.`
 					: `Thicker cable on this run cures it.`;
+			case 'feed':
+				return `The cable led to its middle first${gives || ' cures it'}.`;
 			case 'tap':
 				return `The ${cure.tapVolts ?? ''} V tap${gives || ' cures it'}.`;
 			case 'split':

@@ -80,7 +80,7 @@ function chosen(
 		return { id, volts: volts[0]!, ...band };
 	});
 	const perKm = ohmsPerKm(size, options.temperatures.nominal);
-	return { id: shape.id, size, tapVolts, secondary, ohmsPerKm: perKm, ampsLimit, nominal, lamps };
+	return { id: shape.id, shape, size, tapVolts, secondary, ohmsPerKm: perKm, ampsLimit, nominal, low, high, lamps };
 }
 
 /** Watts behind the volt-amperes: LED at the power factor of rule supply.load, all else and the cable at 1. */
@@ -96,12 +96,15 @@ function watts(runs: SolvedRun[], voltAmps: number): number {
 function unsound(shape: RunShape, why: Solution, size: CableSize, tapVolts: number, options: ChooseOptions): ChosenRun {
 	return {
 		id: shape.id,
+		shape,
 		size,
 		tapVolts,
 		secondary: 0,
 		ohmsPerKm: ohmsPerKm(size, options.temperatures.nominal),
 		ampsLimit: sizeLimit(size, options),
 		nominal: why,
+		low: why,
+		high: why,
 		lamps: shape.loads.map(({ id }) => ({ id, volts: null, low: null, high: null }))
 	};
 }
@@ -140,6 +143,7 @@ export function chooseSupply(shapes: RunShape[], options: ChooseOptions): Choice
 			loadVoltAmps: 0,
 			loadWatts: 0,
 			cost: smallest.price,
+			alternatives: [],
 			problems: [noNetwork(null)]
 		};
 
@@ -159,6 +163,7 @@ export function chooseSupply(shapes: RunShape[], options: ChooseOptions): Choice
 		loadVoltAmps: assessed.voltAmps,
 		loadWatts: watts(assessed.runs, assessed.voltAmps),
 		cost,
+		alternatives: [],
 		problems: [
 			...shapes.filter((_, k) => !isSound(k)).map(({ id }) => noNetwork(id)),
 			...broken.map((problem, k) => ({

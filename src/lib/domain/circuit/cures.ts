@@ -6,15 +6,13 @@ import { casesOf, type Cases } from './corners';
 import { isHard, judge, type Broken } from './judge';
 import { Sketcher } from './sketch';
 import { splitRun, withLeds } from './split';
-import type { CableSize, ChoiceProblem, ChooseOptions, RunShape, TransformerOption } from './types';
-
-export type Cure = ChoiceProblem['cures'][number];
+import type { CableSize, ChooseOptions, Cure, RunShape, TransformerOption } from './types';
 
 /** Problems beyond this many get no cures: one cure usually clears several, and the person starts at the top. */
 export const curedAtMost = 12;
 
 interface Change {
-	cure: Cure;
+	cure: Omit<Cure, 'cost'>;
 	picks: Pick[];
 	transformer: TransformerOption;
 	/** The runs that stand in for the problem's run. */
@@ -51,7 +49,7 @@ function changesTo(plan: Assessed, problem: Broken, options: ChooseOptions): Cha
 	if (!pick) return [larger, hasHalogen ? [{ cure: { kind: 'led' }, picks: everyLed, transformer, replaced: [] }] : []];
 
 	const { shape } = pick;
-	const change = (cure: Cure, replaced: Pick[]): Change => ({
+	const change = (cure: Omit<Cure, 'cost'>, replaced: Pick[]): Change => ({
 		cure,
 		picks: [...picks.slice(0, index), ...replaced, ...picks.slice(index + 1)],
 		transformer,
@@ -208,7 +206,7 @@ export function curesOf(plan: Assessed, broken: Broken[], problem: Broken, optio
 			const after = judge(changed, options);
 			if (cures(plan, broken, problem, changed, change, after)) {
 				const volts = voltsOf(changed, problem.load);
-				return volts === undefined ? change.cure : { ...change.cure, volts };
+				return volts === undefined ? { ...change.cure, cost: 0 } : { ...change.cure, cost: 0, volts };
 			}
 			const overloaded = after.some(({ code }) => code === 'transformer-load' || code === 'secondary-amps');
 			if (!overloaded || problem.code === 'transformer-load') return null;

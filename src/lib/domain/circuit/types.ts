@@ -44,14 +44,33 @@ export interface CableSize {
 
 // ---- choosing cable, tap and transformer ------------------------------------------------------------------------
 
+/**
+ * How the supply's cable enters a run: at its near end; at a lamp in its middle, from which the cable goes on to both
+ * sides (a tee); or at a hub, from which each lamp has a lead of its own.
+ */
+export type Feed = 'end' | 'middle' | 'hub';
+
 /** One run as lengths: node 0 is the supply. A tree, or a network with rings. */
 export interface RunShape {
 	id: string;
+	/** Absent: fed at its end. */
+	feed?: Feed;
+	/** What laying it costs beside its cable, currency: digging, joints. Absent: 0. */
+	laying?: number;
 	nodes: number;
 	/** Metres of cable laid (slack included). */
 	segments: { from: number; to: number; metres: number }[];
 	/** `alike`: lamps with one value are seen together and should look alike (rule cable.volts); null: no such wish. */
 	loads: { id: string; node: number; load: Load; alike: string | null }[];
+}
+/** One run and the ways it may be laid: the same loads, by id, in other shapes. */
+export interface RunWays {
+	/** The plain way, which takes the least cable. All ways bear its id. */
+	shape: RunShape;
+	/** The other ways, made only when one of them could be better. */
+	others?: () => RunShape[];
+	/** Held by hand: nothing else is chosen for this run. */
+	held?: { size?: CableSize; tapVolts?: number };
 }
 export interface TransformerOption {
 	id: string;
@@ -78,6 +97,8 @@ export interface ChooseOptions {
 }
 export interface ChosenRun {
 	id: string;
+	/** The way taken. */
+	shape: RunShape;
 	size: CableSize;
 	tapVolts: number;
 	/** Index of the transformer's secondary it hangs on. */
@@ -85,6 +106,9 @@ export interface ChosenRun {
 	ohmsPerKm: number;
 	ampsLimit: number;
 	nominal: Solution;
+	/** Hot, long, mains low; cold, short, mains high (rule cable.corners). */
+	low: Solution;
+	high: Solution;
 	/** By load id, in the order of the shape: volts nominal and worst-case band; null where there is no solution. */
 	lamps: { id: string; volts: number | null; low: number | null; high: number | null }[];
 }
@@ -105,13 +129,34 @@ export interface ChoiceProblem {
 	limit: number | null;
 	/** True when the nominal case is right and only a corner (rule cable.corners) breaks the limit. */
 	cornerOnly: boolean;
-	/** What would cure it, each tried by solving: short machine-readable suggestions the caller puts into words. */
-	cures: {
-		kind: 'thicker' | 'tap' | 'split' | 'led' | 'larger-transformer';
-		size?: CableSize;
-		tapVolts?: number;
-		volts?: number;
-	}[];
+	/** What would cure it, each tried by solving, the cheapest first. */
+	cures: Cure[];
+}
+/** A change that puts a problem right, solved before it is offered. The caller puts it into words. */
+export interface Cure {
+	kind: 'thicker' | 'tap' | 'feed' | 'split' | 'led' | 'larger-transformer';
+	/** Change in the cost of the whole choice, currency: cable, laying, transformer; not lamps. */
+	cost: number;
+	size?: CableSize;
+	tapVolts?: number;
+	feed?: Feed;
+	/** By new run, ids of its loads, where the run is split. */
+	groups?: string[][];
+	/** Id, where a larger one is wanted. */
+	transformer?: string;
+	/** What the lamp named then gets, nominal. */
+	volts?: number;
+}
+/** A choice that was not taken, and why. */
+export interface Alternative {
+	run: string;
+	size: CableSize;
+	tapVolts: number;
+	feed: Feed;
+	/** Cost of the whole with it less the cost of the choice, currency. */
+	costDifference: number;
+	/** Null: it keeps every limit and is dearer. Otherwise the worst that it would break. */
+	problem: Omit<ChoiceProblem, 'cures'> | null;
 }
 export interface Choice {
 	transformer: TransformerOption;
@@ -119,8 +164,10 @@ export interface Choice {
 	/** Taken at the terminals in the nominal case, cable losses included. */
 	loadVoltAmps: number;
 	loadWatts: number;
-	/** Price of cable and transformer. */
+	/** Price of cable, laying and transformer. */
 	cost: number;
+	/** By run at most two: the next dearer that keeps every limit too, and the next cheaper, which does not. */
+	alternatives: Alternative[];
 	/** Empty when every limit is met. */
 	problems: ChoiceProblem[];
 }

@@ -69,9 +69,13 @@ function chain(n: number, crossings: Run['segments'][number]['crossings'] = []):
 		ampsLimit: 20,
 		loadVoltAmps: 40,
 		nodes,
-		segments
+		segments,
+		feed: 'end',
+		byHand: [],
+		corners: { low: noCorner, high: noCorner }
 	};
 }
+const noCorner = { mains: 1, length: 1, conductorTemperature: 30, ohmsPerKm: 7.7, volts: null, amps: null };
 const cabling = (runs: Run[], on: 'wall' | 'post' = 'wall'): Cabling => ({
 	supply: {
 		at: { x: 0, y: 0.1 },
@@ -83,7 +87,9 @@ const cabling = (runs: Run[], on: 'wall' | 'post' = 'wall'): Cabling => ({
 		loadWatts: 80,
 		taps: [12],
 		regulation: 0.05,
-		suggested: true
+		suggested: true,
+		cost: 0,
+		runnersUp: []
 	},
 	runs,
 	findings: [],

@@ -229,6 +229,24 @@ export const spotSchema = z.strictObject({
 	on: z.enum(['wall', 'post']),
 	height: maybe(length('Height', 'Of its bottom edge above the ground', 0, 4))
 });
+/** Id of a fixture in the plan: what it lights, and its place there. */
+const fixtureId = z.string().check(z.regex(/^[a-z][a-z0-9-]{0,39}\/[a-z0-9-]{1,40}$/));
+/** A run of cable as the person has it or wants it; what is absent is chosen by the plan. */
+export const runChoiceSchema = z.strictObject({
+	id,
+	/** The lamps it feeds. Absent: all that no other run names. Ids of lamps that are no longer there are kept. */
+	lamps: maybe(z.array(fixtureId).check(z.maxLength(limits.items))),
+	/** Gauge or mm², by which sizes are sold here. */
+	size: maybe(z.number().check(z.minimum(0.5), z.maximum(35))),
+	tap: maybe(z.number().check(z.minimum(6), z.maximum(24))),
+	feed: maybe(z.enum(['end', 'middle', 'hub']))
+});
+/** The circuit as set by hand, on the circuit page or by an advice taken there. */
+export const circuitChoiceSchema = z.strictObject({
+	/** Rating of the transformer from the list of usual sizes. */
+	transformerVoltAmps: maybe(z.number().check(z.minimum(20), z.maximum(2000))),
+	runs: list(runChoiceSchema)
+});
 export const powerSchema = z.strictObject({
 	receptacle: maybe(z.union([pointSchema, z.literal('none'), unsure])),
 	gfci: orUnsure(z.boolean()),
@@ -253,6 +271,7 @@ export const powerSchema = z.strictObject({
 			cableLength: maybe(length('Cable in hand', 'Length of cable already owned', 0, 1000))
 		})
 	),
+	circuit: maybe(circuitChoiceSchema),
 	/** Prices the person has changed, by catalogue id, in their currency. */
 	prices: maybe(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(100000))))
 });
@@ -276,6 +295,8 @@ export type YardPoint = z.infer<typeof pointSchema>;
 export type YardTree = z.infer<typeof treeSchema>;
 export type YardWalk = z.infer<typeof walkSchema>;
 export type YardDrive = z.infer<typeof driveSchema>;
+export type RunChoice = z.infer<typeof runChoiceSchema>;
+export type CircuitChoice = z.infer<typeof circuitChoiceSchema>;
 export type YardSection = z.infer<typeof sectionSchema>;
 export type YardOpening = z.infer<typeof openingSchema>;
 /** Spelt out, since the plan's JSON Schema is made from types; the parts of `Yard` that use them hold them equal. */
