@@ -1,4 +1,5 @@
 import type { Plan } from '../lib/domain/plan';
+import type { Finding } from '../lib/domain/shared/findings';
 import { formatLength } from '../lib/domain/shared/units';
 
 const table = (head: string[], rows: string[][]): string[] => {
@@ -13,10 +14,20 @@ const table = (head: string[], rows: string[][]): string[] => {
 const volts = (value: number | null) => (value === null ? 'none' : value.toFixed(2));
 const gauge = (system: string, size: number) => (system === 'awg' ? `${size} AWG` : `${size} mm²`);
 
+const fedAt = { end: 'its end', middle: 'a tee in its middle', hub: 'a hub' } as const;
+const change = (cost: number, currency: string) =>
+	Math.abs(cost) < 0.5 ? 'no change in cost' : `${currency} ${Math.abs(cost).toFixed(0)} ${cost < 0 ? 'less' : 'more'}`;
+/** A finding, and under it what would put it right. */
+const findingLines = ({ rank, message, advice = [] }: Finding, currency: string): string[] => [
+	`${rank.toUpperCase().padEnd(4)} ${message}`,
+	...advice.map(({ label, gives, cost }) => `       cure: ${label} (${change(cost, currency)}). ${gives}`)
+];
+
 /** The plan as text for a terminal: findings first, then fixtures, runs, hours, shopping. Lengths in the yard's units. */
 export function report(plan: Plan, title: string): string {
 	const length = (metres: number) => formatLength(metres, plan.site.units);
 	const labels = new Map(plan.fixtures.map((fixture) => [fixture.id, fixture.label]));
+	const { currency } = plan.shopping;
 	const lines: string[] = [title, '='.repeat(title.length), ''];
 	const section = (name: string, body: string[]) => {
 		if (body.length > 0) lines.push(name, ...body.map((line) => `  ${line}`), '');
@@ -27,7 +38,7 @@ export function report(plan: Plan, title: string): string {
 	);
 	section(
 		'Findings',
-		plan.findings.map((finding) => `${finding.rank.toUpperCase().padEnd(4)} ${finding.message}`)
+		plan.findings.flatMap((finding) => findingLines(finding, currency))
 	);
 	section(
 		'Fixtures',
@@ -48,7 +59,7 @@ export function report(plan: Plan, title: string): string {
 		]);
 	for (const run of plan.runs)
 		section(
-			`${run.name}: ${gauge(run.cable.system, run.cable.size)} on the ${run.tapVolts} V tap, ${length(run.segments.reduce((sum, segment) => sum + segment.length, 0))} of cable`,
+			`${run.name}: ${gauge(run.cable.system, run.cable.size)} on the ${run.tapVolts} V tap, fed at ${fedAt[run.feed]}, ${length(run.segments.reduce((sum, segment) => sum + segment.length, 0))} of cable`,
 			table(
 				['lamp', 'volts', 'lowest', 'highest'],
 				run.nodes
@@ -61,6 +72,12 @@ export function report(plan: Plan, title: string): string {
 					])
 			)
 		);
+	section(
+		'Weighed and not taken',
+		(plan.supply?.runnersUp ?? []).map(
+			({ label, costDifference, why }) => `${label} (${change(costDifference, currency)}): ${why}`
+		)
+	);
 	section('Hours', [
 		`${plan.dusk.hoursPerYear.toFixed(0)} hours a year, ${plan.dusk.energy.toFixed(1)} kWh, ${plan.dusk.currency} ${plan.dusk.cost.toFixed(2)}`
 	]);

@@ -16,6 +16,8 @@ describe.each([
 		for (const path of [
 			'/plan/',
 			'/circuit/',
+			'/circuit/by-hand/',
+			'/circuit/lamps/',
 			'/hours/',
 			'/shopping/',
 			'/checklist/',

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { render } from 'svelte/server';
 import { describe, expect, test } from 'vitest';
 import { makePlan, type Plan } from '../domain/plan';
@@ -10,6 +9,7 @@ import { textWidth } from './labels';
 import type { Drawing, Mark, TextMark } from './marks';
 import { bearingVector, northTurn } from './sheet';
 import Sheet from './Sheet.svelte';
+import { svgOf } from './svg.testing';
 
 const yards: [string, Yard][] = [
 	['blank', blankYard()],
@@ -164,18 +164,6 @@ test('the description counts what is drawn', () => {
 });
 
 describe('the drawing as SVG', () => {
-	const css = readFileSync(new URL('drawing.css', import.meta.url), 'utf8');
-	// To the tenth of a millimetre, so that the last digits of another machine's arithmetic do not count.
-	const svgOf = (plan: Plan) =>
-		render(Sheet, {
-			props: { drawing: drawPlan(plan, { widthPx: 820 }), title: 'The plan', description: describePlan(plan) }
-		})
-			.body.replace(/<!--.*?-->/g, '')
-			.replace(/\d+\.\d{5,}/g, (number) => String(Math.round(Number(number) * 1e4) / 1e4))
-			.replace(/<svg /, '<svg class="dw-drawing" ')
-			.replace('<defs>', `<style>${css.replaceAll('.dw-drawing svg', 'svg.dw-drawing')}</style><defs>`)
-			.replace(/></g, '>\n<');
-
 	test.each(examples.map(({ id }) => id))('%s', async (id) => {
 		await expect(svgOf(plans.get(id)!)).toMatchFileSnapshot(`${id}.snapshot.svg`);
 	});

@@ -14,7 +14,8 @@ export interface VoltPoint {
 	/** Metres of cable from the supply. */
 	metres: number;
 	volts: number;
-	low: number;
+	/** Worst case; `low` is null where it has no solution: the volts break down. */
+	low: number | null;
 	high: number;
 	/** Worst case outside what the lamp wants. */
 	outside: boolean;
@@ -32,9 +33,15 @@ export interface VoltChartMarks {
 	/** From each node to the next: px. */
 	legs: { key: string; x1: number; y1: number; x2: number; y2: number }[];
 	points: VoltPoint[];
+	/** Bare tees and hubs. */
+	joints: { id: string; x: number; y: number }[];
 	labels: TextMark[];
-	/** What every lamp of the run can live with; the part within the chart. */
-	window: { top: number; bottom: number; upper: boolean; lower: boolean; text: string; textY: number } | null;
+	/** What every lamp of the run can live with; the part within the chart. Null where that is none. */
+	window: { top: number; bottom: number; upper: boolean; lower: boolean } | null;
+	/** What each lamp wants, behind it, where lamps of the run want different volts. */
+	columns: { id: string; left: number; right: number; top: number; bottom: number }[];
+	/** What they want, in words, above the plot. */
+	caption: string;
 }
 interface Reached {
 	metres: number;
@@ -75,10 +82,12 @@ export function drawVolts(
 		const metres = far.get(node.id);
 		if (metres !== undefined && node.volts !== null) known.set(node.id, { metres, volts: node.volts });
 	}
-	const lit = run.nodes.flatMap((node) => {
+	const lit = run.nodes.flatMap((node, n) => {
 		const fixture = node.fixture === null ? undefined : byId.get(node.fixture);
 		const reached = known.get(node.id);
-		return fixture && reached && node.band ? [{ fixture, ...reached, low: node.band.low, high: node.band.high }] : [];
+		if (!fixture || !reached) return [];
+		const high = node.band?.high ?? run.corners.high.volts?.[n] ?? reached.volts;
+		return [{ fixture, ...reached, low: node.band?.low ?? run.corners.low.volts?.[n] ?? null, high }];
 	});
 	if (lit.length === 0) return null;
 
@@ -86,13 +95,13 @@ export function drawVolts(
 		low: Math.max(...lit.map((p) => p.fixture.lamp.minVolts)),
 		high: Math.min(...lit.map((p) => p.fixture.lamp.maxVolts))
 	};
-	const all = [...[...known.values()].map((p) => p.volts), ...lit.flatMap((p) => [p.low, p.high])];
-	const near = (limit: number) => limit > Math.min(...all) - 1.2 && limit < Math.max(...all) + 1.2;
-	const shown = [...all, ...[wants.low, wants.high].filter(near)];
+	const differ = lit.some(({ fixture: { lamp } }) => lamp.minVolts < wants.low || lamp.maxVolts > wants.high);
+	const all = [...[...known.values()].map((p) => p.volts), ...lit.flatMap((p) => [p.low ?? p.volts, p.high])];
+	const shown = [...all, ...limitsShown(lit, Math.min(...all), Math.max(...all))];
 	const low = Math.floor(Math.min(...shown) * 2 + 1e-6) / 2;
 	const high = Math.max(low + 0.5, Math.ceil(Math.max(...shown) * 2 - 1e-6) / 2);
-	const height = Math.round(Math.min(340, Math.max(230, width * 0.42)));
-	const plot = { left: 56, right: width - 14, top: 14, bottom: height - 40 };
+	const height = Math.round(Math.min(356, Math.max(246, width * 0.42 + 16)));
+	const plot = { left: 56, right: width - 14, top: 30, bottom: height - 40 };
 	const unit = units === 'feet' ? metresPerFoot : 1;
 	const furthest = Math.max(...[...known.values()].map((p) => p.metres)) || 1;
 	const x = scale([0, furthest * 1.06], [plot.left, plot.right]);
@@ -107,10 +116,10 @@ export function drawVolts(
 			volts,
 			low,
 			high,
-			outside: low < minVolts || high > maxVolts,
+			outside: low === null || low < minVolts || high > maxVolts,
 			x: x(metres),
 			y: y(volts),
-			yLow: y(low),
+			yLow: low === null ? plot.bottom : y(low),
 			yHigh: y(high)
 		};
 	});
@@ -145,10 +154,11 @@ export function drawVolts(
 			walls: []
 		},
 		1,
-		{ minX: plot.left, maxX: width, minY: 0, maxY: plot.bottom }
+		{ minX: plot.left, maxX: width, minY: plot.top - 10, maxY: plot.bottom }
 	);
-	const top = Math.max(plot.top, y(wants.high));
-	const bottom = Math.min(plot.bottom, y(wants.low));
+	const inside = (volts: number) => y(Math.min(high, Math.max(low, volts)));
+	const [top, bottom] = [inside(wants.high), inside(wants.low)];
+	const window = wants.high > wants.low && bottom > top;
 	const volts = ticks(low, high, 6);
 	const digits = volts.some((v) => !Number.isInteger(v)) ? 1 : 0;
 	return {
@@ -159,24 +169,45 @@ export function drawVolts(
 		xTicks: ticks(0, (furthest * 1.06) / unit, width < 420 ? 4 : 7).map((d) => ({ x: x(d * unit), text: String(d) })),
 		legs,
 		points,
+		joints: run.nodes.slice(1).flatMap(({ id, fixture }) => {
+			const at = known.get(id);
+			return fixture === null && at ? [{ id, x: x(at.metres), y: y(at.volts) }] : [];
+		}),
 		labels,
-		window:
-			bottom > top
-				? {
-						top,
-						bottom,
-						upper: y(wants.high) >= plot.top,
-						lower: y(wants.low) <= plot.bottom,
-						text: `what these lamps want: ${wants.low.toFixed(1)} to ${wants.high.toFixed(1)} V`,
-						textY: emptiest(top, bottom, points)
-					}
-				: null
+		window: window ? { top, bottom, upper: wants.high <= high, lower: wants.low >= low } : null,
+		columns: differ
+			? lit.map(({ fixture: { id, lamp }, metres }) => ({
+					id,
+					left: x(metres) - 9,
+					right: x(metres) + 9,
+					top: inside(lamp.maxVolts),
+					bottom: inside(lamp.minVolts)
+				}))
+			: [],
+		caption: captionOf(wants, differ)
 	};
 }
 
-/** Height at which words at the right end of the window meet the fewest points. */
-function emptiest(top: number, bottom: number, points: readonly VoltPoint[]): number {
-	const inner = [top + 13, bottom - 7].filter((y) => y > top && y < bottom + 1);
-	const busy = (y: number) => points.filter((p) => p.x > 200 && y > p.yHigh - 14 && y < p.yLow + 14).length;
-	return inner.reduce((best, y) => (busy(y) < busy(best) ? y : best), inner[0] ?? top + 13);
+interface Lit {
+	fixture: Fixture;
+	volts: number;
+	low: number | null;
+	high: number;
+}
+/** Nearer than this a limit is shown though no lamp comes to it, volts. */
+const nearby = 1.2;
+/** Of a window that a lamp is outside of, so much is shown, volts. */
+const some = 0.5;
+/** Volts that the chart has to reach: limits that a lamp breaks, with some of the window behind them, and limits close by. */
+function limitsShown(lit: readonly Lit[], least: number, most: number): number[] {
+	return lit.flatMap(({ fixture: { lamp }, volts, low, high }) => [
+		...((low ?? volts) < lamp.minVolts ? [lamp.minVolts, Math.min(lamp.minVolts + some, lamp.maxVolts)] : []),
+		...(high > lamp.maxVolts ? [lamp.maxVolts, Math.max(lamp.maxVolts - some, lamp.minVolts)] : []),
+		...(lamp.minVolts > least - nearby ? [lamp.minVolts] : []),
+		...(lamp.maxVolts < most + nearby ? [lamp.maxVolts] : [])
+	]);
+}
+function captionOf({ low, high }: { low: number; high: number }, differ: boolean): string {
+	if (high <= low) return 'no volts suit all these lamps';
+	return `${differ ? 'common to all these lamps' : 'what these lamps want'}: ${low.toFixed(1)} to ${high.toFixed(1)} V`;
 }

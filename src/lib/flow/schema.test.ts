@@ -10,7 +10,8 @@ const notAsked: [pattern: RegExp, why: string][] = [
 	[/^(format|version)$/, 'says what the file is'],
 	[/\.id$/, 'given by the program'],
 	[/^power\.prices$/, 'changed on the shopping page, beside each price'],
-	[/^power\.circuit\b/, 'set on the circuit page, beside each run']
+	[/^power\.circuit\b/, 'set on the circuit page, beside each run'],
+	[/^fixtures\b/, 'set on the layout page, beside each light']
 ];
 interface Asked {
 	path: string;

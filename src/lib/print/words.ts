@@ -30,6 +30,8 @@ export function targetName(plan: Plan, { target }: Pick<Fixture, 'target'>): str
 			return site.areas.find(({ id }) => id === target.id)?.name || 'Seating';
 		case 'number':
 			return 'House number';
+		case 'added':
+			return 'Placed by you';
 	}
 }
 
@@ -65,18 +67,13 @@ export const modelName = (id: string): string =>
 	cables.find((model) => model.id === id)?.name ??
 	id;
 
-/** Node names of a run: the fixture's label, the transformer, or a numbered joint in the ground. */
+/** Node names of a run: the fixture's label, the transformer, or the hub from which each light has its own lead. */
 export function nodeNames(run: Run, fixtures: readonly Fixture[]): Map<string, string> {
 	const labels = new Map(fixtures.map((fixture) => [fixture.id, fixture.label]));
-	let joints = 0;
 	return new Map(
 		run.nodes.map((node: RunNode, index) => [
 			node.id,
-			index === 0
-				? 'Transformer'
-				: node.fixture === null
-					? `Joint ${++joints}`
-					: (labels.get(node.fixture) ?? node.fixture)
+			index === 0 ? 'Transformer' : node.fixture === null ? 'Hub' : (labels.get(node.fixture) ?? node.fixture)
 		])
 	);
 }

@@ -16,3 +16,11 @@ export function medianMs(call: () => unknown, times: number): number {
 	spent.sort((a, b) => a - b);
 	return spent[Math.floor(times / 2)] ?? 0;
 }
+
+/** Slope of log time against log size, least squares: the power of the size that time grows with. */
+export function slope(points: readonly { size: number; ms: number }[]): number {
+	const list = points.map(({ size, ms }) => ({ x: Math.log(size), y: Math.log(ms) }));
+	const mean = (of: (p: { x: number; y: number }) => number) => list.reduce((sum, p) => sum + of(p), 0) / list.length;
+	const [x, y] = [mean((p) => p.x), mean((p) => p.y)];
+	return mean((p) => (p.x - x) * (p.y - y)) / mean((p) => (p.x - x) ** 2);
+}

@@ -3,11 +3,14 @@ import { rules } from '../shared/rules';
 import type { Point } from '../shared/geometry';
 import type { Fixture } from '../placement';
 import { nodeWorking, terminalWorking } from './describe';
+import type { LaidNode } from './laid';
 import type { LaidRun, Layout } from './layout';
 import type { Run, RunCorner, RunNode, RunSegment } from './types';
 
 /** Name of the first node of every run. */
 const supplyNode = 'supply';
+
+export const runName = (place: number): string => `run ${place + 1}`;
 
 /** Runs as the plan shows them: volts, amperes and their working put to the lengths laid. */
 export function assembleRuns(layout: Layout, supplyAt: Point, fixtures: readonly Fixture[]): Run[] {
@@ -16,41 +19,34 @@ export function assembleRuns(layout: Layout, supplyAt: Point, fixtures: readonly
 		(sum, run) => sum + (run.nominal.ok ? run.tapVolts * run.nominal.sourceAmps : 0),
 		0
 	);
-	return layout.runs.map((laid, k) => {
+	return layout.runs.map((laid, place) => {
 		const chosen = choice.runs.find((run) => run.id === laid.shape.id)!;
 		const { nominal, ohmsPerKm } = chosen;
-		const idOf = (node: number) => (node === 0 ? supplyNode : fixtures[laid.nodes[node]! - 1]!.id);
+		const nodes = nodesOf(laid, chosen, supplyAt, fixtures);
+		if (nominal.ok)
+			nodes[0]!.working = terminalWorking(nominal.volts[0]!, chosen.tapVolts, choice.transformer, tapVoltAmps);
 		const segments = laid.segments.map(({ from, to, length, route }, s): RunSegment => ({
-			from: idOf(from),
-			to: idOf(to),
+			from: nodes[from]!.id,
+			to: nodes[to]!.id,
 			length,
 			ohms: loopOhms(ohmsPerKm, length),
 			amps: nominal.ok ? nominal.segmentAmps[s]! : null,
 			path: route.path,
 			crossings: route.crossings
 		}));
-		const first: RunNode = {
-			id: supplyNode,
-			fixture: null,
-			at: supplyAt,
-			volts: nominal.ok ? nominal.volts[0]! : null,
-			band: null
-		};
-		if (nominal.ok)
-			first.working = terminalWorking(nominal.volts[0]!, chosen.tapVolts, choice.transformer, tapVoltAmps);
 		return {
 			id: laid.shape.id,
-			name: `run ${k + 1}`,
+			name: runName(place),
 			tapVolts: chosen.tapVolts,
 			cable: chosen.size,
-			feed: chosen.shape.feed ?? 'end',
-			byHand: [],
+			feed: laid.shape.feed ?? 'end',
+			byHand: laid.byHand,
 			conductorTemperature: rules['cable.temperature'].figures.nominal,
 			ohmsPerKm,
 			amps: nominal.ok ? nominal.sourceAmps : null,
 			ampsLimit: chosen.ampsLimit,
 			loadVoltAmps: nominal.ok ? nominal.sourceAmps * nominal.volts[0]! : markedVoltAmps(laid, fixtures),
-			nodes: [first, ...lampNodes(laid, layout, fixtures)],
+			nodes,
 			segments,
 			corners: { low: cornerOf(chosen, 'low'), high: cornerOf(chosen, 'high') }
 		};
@@ -73,26 +69,37 @@ function cornerOf({ size, low, high }: ChosenRun, which: 'low' | 'high'): RunCor
 	};
 }
 const markedVoltAmps = (laid: LaidRun, fixtures: readonly Fixture[]): number =>
-	laid.nodes.slice(1).reduce((sum, node) => sum + fixtures[node - 1]!.lamp.voltAmps, 0);
+	laid.nodes.reduce(
+		(sum, { terminal, bare }) => sum + (terminal === 0 || bare ? 0 : fixtures[terminal - 1]!.lamp.voltAmps),
+		0
+	);
 
-function lampNodes(laid: LaidRun, layout: Layout, fixtures: readonly Fixture[]): RunNode[] {
-	const chosen = layout.choice.runs.find((run) => run.id === laid.shape.id)!;
+/** Least and most volts over the nominal case and both corners. */
+function bandOf({ nominal, low, high }: ChosenRun, node: number): RunNode['band'] {
+	if (!nominal.ok || !low.ok || !high.ok) return null;
+	const all = [nominal.volts[node]!, low.volts[node]!, high.volts[node]!];
+	return { low: Math.min(...all), high: Math.max(...all) };
+}
+
+function nodesOf(laid: LaidRun, chosen: ChosenRun, supplyAt: Point, fixtures: readonly Fixture[]): RunNode[] {
 	const { nominal } = chosen;
-	return laid.nodes.slice(1).map((terminal, k): RunNode => {
-		const fixture = fixtures[terminal - 1]!;
-		const lamp = chosen.lamps[k]!;
+	const nameOf = ({ terminal, bare }: LaidNode) =>
+		terminal === 0 ? 'the transformer' : bare ? 'the hub' : fixtures[terminal - 1]!.label;
+	return laid.nodes.map((place, k): RunNode => {
+		const { terminal, bare } = place;
+		const fixture = terminal === 0 ? null : fixtures[terminal - 1]!;
+		const id = fixture === null ? supplyNode : bare ? `${laid.shape.id}-hub` : fixture.id;
 		const node: RunNode = {
-			id: fixture.id,
-			fixture: fixture.id,
-			at: fixture.at,
-			volts: lamp.volts,
-			band: lamp.low !== null && lamp.high !== null ? { low: lamp.low, high: lamp.high } : null
+			id,
+			fixture: bare ? null : (fixture?.id ?? null),
+			at: fixture?.at ?? supplyAt,
+			volts: nominal.ok ? nominal.volts[k]! : null,
+			band: fixture ? bandOf(chosen, k) : null
 		};
-		const segment = laid.segments[k]!;
-		if (!nominal.ok) return node;
-		const before = segment.from === 0 ? 'the transformer' : fixtures[laid.nodes[segment.from]! - 1]!.label;
-		const from = { name: before, volts: nominal.volts[segment.from]! };
-		const amps = nominal.segmentAmps[k]!;
-		return { ...node, working: nodeWorking(nominal.volts[k + 1]!, from, segment.length, chosen.ohmsPerKm, amps) };
+		const segment = laid.segments[k - 1];
+		if (!nominal.ok || !segment) return node;
+		const from = { name: nameOf(laid.nodes[segment.from]!), volts: nominal.volts[segment.from]! };
+		const amps = nominal.segmentAmps[k - 1]!;
+		return { ...node, working: nodeWorking(nominal.volts[k]!, from, segment.length, chosen.ohmsPerKm, amps) };
 	});
 }

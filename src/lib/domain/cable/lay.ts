@@ -2,22 +2,26 @@ import { distance, segmentMeeting, type Point } from '../shared/geometry';
 import type { Assumption, Finding } from '../shared/findings';
 import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
-import { chooseSupply, type TransformerOption } from '../circuit';
-import type { Fixture } from '../placement';
+import { placeFixtures, type Fixture } from '../placement';
 import type { Site } from '../site';
 import type { Yard } from '../yard';
+import { adviceFor, type Attempt } from './advice';
 import { assembleRuns } from './assemble';
+import { circuitOf, type Circuit, type Wired } from './circuit-of';
 import { layingCosts } from './costs';
 import { supplyWorking } from './describe';
 import { makeGround, type Ground, type Terminal } from './ground';
-import { layOut, stops, type Layout } from './layout';
-import { chooseOptions, ownedTransformer, systemOf } from './loads';
+import { handAssumptions, handFindings } from './hand';
+import { systemOf } from './loads';
+import { circuitNotes } from './notes';
 import { obstaclesOf, waterRings, type Obstacle } from './obstacles';
 import { findRoutes, type Routes } from './paths';
+import { runnersUp } from './runners-up';
 import { siteSupply, type SupplySpot } from './supply';
 import type { Cabling, Run } from './types';
 import { wayFindings } from './ways';
-import { listed, problemFinding, sizeName } from './words';
+import { listed, sizeName } from './wording';
+import { problemFinding, runNameOf } from './words';
 
 /** Metres of paving or porch that may lie between the transformer's wall and the ground its cables go into. */
 const supplyReach = 2;
@@ -89,37 +93,6 @@ function unreachedFindings({ ground, terminals, reached }: Ways, fixtures: reado
 	}));
 }
 
-/** The owned transformer where it is enough, otherwise one from the catalogue and a word about it. */
-function layOutOwned(
-	site: Site,
-	yard: Yard,
-	ways: Ways,
-	fixtures: readonly Fixture[],
-	mountHeight: number
-): { layout: Layout | null; owned: boolean; findings: Finding[] } {
-	const system = systemOf(site, yard);
-	const owned = ownedTransformer(yard);
-	const lay = (option: TransformerOption | null) =>
-		layOut(ways.routes, fixtures, ways.reached, mountHeight, chooseOptions(system, yard, option));
-	if (!owned) return { layout: lay(null), owned: false, findings: [] };
-	const mine = lay(owned);
-	if (!mine || stops(mine.choice) === 0) return { layout: mine, owned: true, findings: [] };
-	const bought = lay(null);
-	if (!bought || stops(bought.choice) >= stops(mine.choice)) return { layout: mine, owned: true, findings: [] };
-	const limit = rules['supply.load'].figures.fraction * owned.voltAmps;
-	const over = mine.choice.loadVoltAmps > limit;
-	const why = over
-		? `may carry ${Math.round(limit)} VA; this plan takes ${Math.round(mine.choice.loadVoltAmps)}`
-		: 'cannot keep every lamp within its volts';
-	const message = `Your ${owned.voltAmps} VA transformer ${why}. The plan goes on with one of ${bought.choice.transformer.voltAmps} VA. With fewer lights, yours may do.`;
-	const about = { kind: 'power', id: 'transformer' };
-	return {
-		layout: bought,
-		owned: false,
-		findings: [{ code: 'cable.owned-transformer', rank: 'look', message, about, rule: 'supply.load' }]
-	};
-}
-
 /** A word on cable in hand of a size that no run takes; shopping counts in what is of the right size. */
 function ownedCableFindings(site: Site, yard: Yard, runs: readonly Run[]): Finding[] {
 	const { cableSize: size, cableLength = 0 } = yard.power.owned ?? {};
@@ -139,11 +112,12 @@ function ownedCableFindings(site: Site, yard: Yard, runs: readonly Run[]): Findi
 	];
 }
 
-function assumed(site: Site, layout: Layout, owned: boolean): Assumption[] {
+function assumed(site: Site, { layout, transformer, owned }: Circuit): Assumption[] {
+	if (!layout) return [];
 	const about = { kind: 'power', id: 'transformer' };
 	const length = (metres: number) => formatLength(metres, site.units);
 	const temperature = rules['cable.temperature'].figures.nominal;
-	const regulation = Math.round(layout.choice.transformer.regulation * 100);
+	const regulation = Math.round(transformer.regulation * 100);
 	const found: Assumption[] = [
 		{
 			path: 'power.transformer',
@@ -157,13 +131,57 @@ function assumed(site: Site, layout: Layout, owned: boolean): Assumption[] {
 		}
 	];
 	if (owned) {
+		const taps = listed(transformer.taps.map((tap) => `${tap} V`));
 		found.push({
 			path: 'power.owned.transformerVoltAmps',
-			message: 'Your transformer is taken to have 12 V terminals and no other. Check its label.',
+			message: `Your transformer is taken to have ${taps} terminals and no other. Check its label.`,
 			about
 		});
 	}
 	return found;
+}
+
+/** Where everything stands and what ways the cables may take: what stays while the answers about the circuit change. */
+interface Grounds extends Wired {
+	site: Site;
+	spot: SupplySpot;
+	ways: Ways;
+}
+function groundsOf(site: Site, placed: readonly Fixture[], yard: Yard): Grounds | null {
+	const spot = siteSupply(site, yard, middleOf(placed));
+	if (!spot) return null;
+	const fixtures = nearestFirst(spot.at, placed);
+	const ways = findWays(site, spot, fixtures);
+	const { routes, reached } = ways;
+	return { site, spot, ways, fixtures, routes, reached, mountHeight: spot.mountHeight, system: systemOf(site, yard) };
+}
+
+/** Lays the circuit out for changed answers: over the same ground, or from new where the lamps are others. */
+const attemptOn =
+	(grounds: Grounds, before: Yard): Attempt =>
+	(yard) => {
+		const isSame = yard.power.lamp === before.power.lamp;
+		const placed = isSame ? grounds.fixtures : placeFixtures(grounds.site, yard).fixtures;
+		if (placed.length === 0) return null;
+		const there = isSame ? grounds : groundsOf(grounds.site, placed, yard);
+		const layout = there && circuitOf(there, yard).layout;
+		return layout && { layout, fixtures: there.fixtures };
+	};
+
+/** The circuit's problems, what cures them, and what else is to be said of it. */
+function circuitFindings(grounds: Grounds, circuit: Circuit, yard: Yard): Finding[] {
+	const { layout } = circuit;
+	if (!layout) return [];
+	const { fixtures, system } = grounds;
+	const advice = adviceFor(yard, { layout, fixtures }, attemptOn(grounds, yard));
+	const problems = layout.choice.problems.map((problem, k): Finding => {
+		const cures = advice[k]!;
+		const finding = problemFinding(problem, layout, fixtures, cures.length === 0);
+		return cures.length > 0 ? { ...finding, advice: cures } : finding;
+	});
+	const feeds = new Map(layout.runs.map(({ shape }) => [shape.id, shape.feed ?? 'end']));
+	const nameOf = (id: string) => runNameOf(layout.runs, id);
+	return [...handFindings(yard, circuit.hand, system, feeds, nameOf), ...problems, ...circuitNotes(layout, fixtures)];
 }
 
 /**
@@ -173,8 +191,8 @@ function assumed(site: Site, layout: Layout, owned: boolean): Assumption[] {
  */
 export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Cabling {
 	if (placed.length === 0) return { supply: null, runs: [], findings: [], assumptions: [] };
-	const spot = siteSupply(site, yard, middleOf(placed));
-	if (!spot) {
+	const grounds = groundsOf(site, placed, yard);
+	if (!grounds) {
 		const message =
 			'The plan needs a place to hang the transformer. Tell it where the house front or the outdoor receptacle is.';
 		const nowhere: Finding = {
@@ -186,12 +204,9 @@ export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Ca
 		};
 		return { supply: null, runs: [], findings: [nowhere], assumptions: [] };
 	}
-	const fixtures = nearestFirst(spot.at, placed);
-	const ways = findWays(site, spot, fixtures);
-	const { layout, owned, findings } = layOutOwned(site, yard, ways, fixtures, spot.mountHeight);
-	const transformer =
-		layout?.choice.transformer ??
-		chooseSupply([], chooseOptions(systemOf(site, yard), yard, ownedTransformer(yard))).transformer;
+	const { spot, ways, fixtures } = grounds;
+	const circuit = circuitOf(grounds, yard);
+	const { layout, transformer } = circuit;
 	const runs = layout ? assembleRuns(layout, spot.at, fixtures) : [];
 	const obstacles = ways.underWalls ? obstaclesOf(site, true) : ways.ground.obstacles;
 	const waters = obstacles.filter((o) => o.kind === 'water');
@@ -209,18 +224,16 @@ export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Ca
 			regulation: transformer.regulation,
 			suggested: spot.suggested,
 			cost: layout?.choice.cost ?? 0,
-			runnersUp: [],
+			runnersUp: layout ? runnersUp(layout, fixtures) : [],
 			working: supplyWorking(loadVoltAmps, transformer)
 		},
 		runs,
 		findings: [
 			...spot.findings,
 			...unreachedFindings(ways, fixtures),
-			...findings,
+			...circuit.findings,
 			...ownedCableFindings(site, yard, runs),
-			...(layout?.choice.problems ?? []).map((problem) =>
-				problemFinding(problem, layout!.choice, fixtures, (id) => runs.find((run) => run.id === id)?.name ?? id)
-			),
+			...circuitFindings(grounds, circuit, yard),
 			...wayFindings(site, layout?.runs ?? [], {
 				waters,
 				waterRings: waterRings(waters),
@@ -228,6 +241,10 @@ export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Ca
 				passes: crosses
 			})
 		],
-		assumptions: [...spot.assumptions, ...(layout ? assumed(site, layout, owned) : [])]
+		assumptions: [
+			...spot.assumptions,
+			...assumed(site, circuit),
+			...handAssumptions(yard, placed, circuit.hand.runs, (id) => runNameOf(layout?.runs ?? [], id))
+		]
 	};
 }

@@ -1,167 +1,157 @@
-import { chooseSupply, type Choice, type ChooseOptions, type RunShape } from '../circuit';
-import { rules } from '../shared/rules';
-import type { Fixture } from '../placement';
-import { layingCosts, trenchPricePerMetre } from './costs';
-import { runEstimator } from './estimate';
-import { alikeOf, loadOf, windowOf } from './loads';
-import type { Route, Routes } from './paths';
-import type { TreeInput } from './spanning';
-import { improveTree, makeTree, neighbourLists, type Tree } from './tree';
+import { chooseBelow, type Choice, type ChooseOptions, type Feed, type RunShape } from '../circuit';
+import { heldBy, inPlaces, ownId, type Hand } from './hand';
+import type { LaidWay, Laying } from './laid';
+import { leastCost } from './least';
+import { asked, bounded, handWays, waysFor, type WaysOfRun } from './run-ways';
+import { sketches, treeRuns } from './sharing';
+import { improveTree, type Tree } from './tree';
+import type { HandSet } from './types';
 
-/** A segment of a run before its volts are known; `from` and `to` are nodes of the run, `node` numbers are terminals. */
-export interface LaidSegment {
-	from: number;
-	to: number;
-	/** Metres of cable laid: path, slack at both ends, the rise to the transformer; to the centimetre. */
-	length: number;
-	route: Route;
+/** A run as it is laid. */
+export interface LaidRun extends LaidWay {
+	byHand: HandSet[];
 }
-export interface LaidRun {
-	/** Terminals in order, the supply (terminal 0) first. */
-	nodes: number[];
-	segments: LaidSegment[];
-	shape: RunShape;
+/** A way of sharing the lamps out that was not taken. */
+export interface Lost {
+	runs: number;
+	/** Of the whole; where it was too dear to be solved, the least it could cost. */
+	cost: number;
+	choice: Choice | null;
+	laid: LaidRun[] | null;
 }
 export interface Layout {
 	runs: LaidRun[];
 	choice: Choice;
+	lost: Lost[];
 }
 
-/** Up to so many runs, or the fewest that the secondary allows, are tried; more only where fewer cannot reach so far. */
-const mostRuns = 6;
-const mostRunsFar = 12;
-/** Ways of sharing the lamps out that are solved, the cheapest by estimate first, until one has no problem. */
-const mostSolved = 3;
+/** While every way of sharing the lamps out has a problem, so many are solved, the cheapest by estimate first. */
+const mostInVain = 3;
 
-/** Metres of cable in a segment over a path of `length` metres; the first one of a run also climbs to the transformer. */
-export function cableLength(length: number, first: boolean, mountHeight: number): number {
-	const slack = 2 * rules['cable.slack'].figures.taken;
-	const rise = first ? mountHeight + rules['cable.depth'].figures.lawn : 0;
-	return Math.round((length + slack + rise) * 100) / 100;
-}
+type Solved = Pick<Layout, 'runs' | 'choice'>;
+/** `isFull`: with the other ways to feed a run. */
+type Entered = Solved & { ways: readonly WaysOfRun[]; isFull: boolean };
 
-function layRun(
-	id: string,
-	members: readonly number[],
-	parent: Int32Array,
-	routes: Routes,
-	fixtures: readonly Fixture[],
-	mountHeight: number
-): LaidRun {
-	const nodes = [0];
-	const segments: LaidSegment[] = [];
-	const after = new Map<number, number[]>();
-	for (const node of members) {
-		const list = after.get(parent[node]!);
-		if (list) list.push(node);
-		else after.set(parent[node]!, [node]);
-	}
-	for (let at = 0; at < nodes.length; at++) {
-		for (const node of after.get(nodes[at]!) ?? []) {
-			const route = routes.route(nodes[at]!, node)!;
-			segments.push({ from: at, to: nodes.length, length: cableLength(route.length, at === 0, mountHeight), route });
-			nodes.push(node);
-		}
-	}
-	const shape: RunShape = {
-		id,
-		nodes: nodes.length,
-		segments: segments.map(({ from, to, length }) => ({ from, to, metres: length })),
-		loads: nodes.slice(1).map((node, k) => {
-			const fixture = fixtures[node - 1]!;
-			return { id: fixture.id, node: k + 1, load: loadOf(fixture.lamp), alike: alikeOf(fixture) };
-		})
-	};
-	return { nodes, segments, shape };
+/** Null where nothing keeps every limit for less than a finite `atMost`. */
+function chooseFor(ways: readonly WaysOfRun[], options: ChooseOptions, all: boolean, atMost: number): Solved | null {
+	const choice = chooseBelow(
+		ways.map((run) => asked(run, all)),
+		options,
+		atMost
+	);
+	if (!choice) return null;
+	const taken = new Map(choice.runs.map(({ id, shape }) => [id, shape]));
+	const runs = ways.map((run): LaidRun => {
+		const shape: RunShape | undefined = taken.get(run.plain.shape.id);
+		const way = shape === run.plain.shape ? run.plain : (run.others().find((one) => one.shape === shape) ?? run.plain);
+		const feed: Feed = way.shape.feed ?? 'end';
+		return { ...way, byHand: run.hand ? heldBy(run.hand, feed) : [] };
+	});
+	return { runs, choice };
 }
+const choose = (ways: readonly WaysOfRun[], options: ChooseOptions, all: boolean): Solved =>
+	chooseFor(ways, options, all, Infinity)!;
 
 /** What stops the plan even in the nominal case. */
 export const stops = (choice: Choice): number =>
 	choice.problems.filter((problem) => !problem.cornerOnly && problem.code !== 'uneven').length;
 
-const trenchOf = (runs: readonly LaidRun[]): number =>
-	runs.flatMap((run) => run.segments).reduce((metres, segment) => metres + segment.route.length, 0);
+/** What is cheaper by no more than this is not cheaper, currency. */
+const worthIt = 0.01;
 
-/** Stops first, then lesser problems, then money for cable, transformer and digging. */
-const dearness = ({ choice, runs }: Layout): [stops: number, problems: number, money: number] => {
-	return [stops(choice), choice.problems.length, choice.cost + trenchOf(runs) * trenchPricePerMetre];
-};
-const better = (a: Layout, b: Layout): boolean => {
-	const [stopsA, problemsA, moneyA] = dearness(a);
-	const [stopsB, problemsB, moneyB] = dearness(b);
-	if (stopsA !== stopsB) return stopsA < stopsB;
-	return problemsA === problemsB ? moneyA < moneyB - 0.01 : problemsA < problemsB;
-};
+/** Stops first, then lesser problems, then money: cable, digging, transformer. */
+function isBetter(a: Choice, b: Choice): boolean {
+	if (stops(a) !== stops(b)) return stops(a) < stops(b);
+	if (a.problems.length !== b.problems.length) return a.problems.length < b.problems.length;
+	return a.cost < b.cost - worthIt;
+}
+
+/** Filament windows are about as wide as the mains wander, and next to no run of filaments keeps every limit. */
+const isNarrow = (ways: readonly WaysOfRun[]): boolean =>
+	ways.some(({ plain }) => plain.shape.loads.some(({ load }) => load.kind !== 'led'));
+
+/** More lamps than this, several times what a home has, and only a few ways of sharing them out are solved, in plain ways. */
+const mostSearched = 60;
+
+/** The best of several ways of sharing out, as they are solved one after the other. */
+class Contest {
+	best: Entered | null = null;
+	readonly lost: Lost[] = [];
+	solved = 0;
+	constructor(private readonly options: ChooseOptions) {}
+
+	get isRight(): boolean {
+		return this.best !== null && this.best.choice.problems.length === 0;
+	}
+	/** Solved in full, or with the plain ways only. */
+	enter(ways: readonly WaysOfRun[], isFull: boolean): void {
+		this.solved++;
+		this.take({ ...choose(ways, this.options, isFull), ways, isFull });
+	}
+	/**
+	 * Against a best that is right: solved where it could be cheaper. `least`: what it costs at least. Where there are many lamps
+	 * (not `isFull`) the search is given up as soon as it is not the cheaper one.
+	 */
+	challenge(ways: readonly WaysOfRun[], isFull: boolean, least: number): void {
+		const below = this.best!.choice.cost - worthIt;
+		const isOpen = least < below;
+		if (isOpen) this.solved++;
+		const next = isOpen ? chooseFor(ways, this.options, isFull, isFull ? Infinity : below) : null;
+		if (next) this.take({ ...next, ways, isFull });
+		else this.lost.push({ runs: ways.length, cost: least, choice: null, laid: null });
+	}
+	private take(next: Entered): void {
+		if (this.best && !isBetter(next.choice, this.best.choice)) this.lose(next);
+		else {
+			if (this.best && this.best.ways !== next.ways) this.lose(this.best);
+			this.best = next;
+		}
+	}
+	/** The other ways to feed its runs, where the best has been solved without. */
+	complete(): void {
+		if (this.best && !this.best.isFull) this.enter(this.best.ways, true);
+	}
+	private lose({ runs, choice, ways }: Solved & { ways: readonly WaysOfRun[] }): void {
+		if (ways !== this.best?.ways) this.lost.push({ runs: runs.length, cost: choice.cost, choice, laid: runs });
+	}
+}
 
 /**
- * Fixtures shared out among runs and the supply chosen for them: from the fewest runs that the secondary allows up to six,
- * ranked by an estimate of cable and digging, solved until one has no problems. `fixtures` are terminals 1, 2, … of `routes`, terminal 0 the supply;
- * `reached` are those to which there is a way.
+ * Fixtures shared out among runs and the supply chosen for them. Runs set by hand stand; the rest is shared out in the ways
+ * from the fewest runs that the secondary allows up to six. As soon as one keeps every limit, each other is solved as long
+ * as it could still be cheaper (`leastCost`); until then they are compared by their plain ways where hopes are small, and
+ * the other ways to feed a run are tried for the best of them. Null with no fixture to feed.
  */
-export function layOut(
-	routes: Routes,
-	fixtures: readonly Fixture[],
-	reached: readonly number[],
-	mountHeight: number,
-	options: ChooseOptions
-): Layout | null {
-	if (reached.length === 0) return null;
-	const size = routes.size;
-	const costs = routes.costs.slice();
-	for (let node = 1; node < size; node++) costs[node]! += layingCosts.run;
-	const demand = [0, ...fixtures.map((fixture) => fixture.lamp.voltAmps)];
-	const windows = [...new Set(fixtures.map(windowOf))];
-	const group = [0, ...fixtures.map((fixture) => windows.indexOf(windowOf(fixture)))];
-	const total = reached.reduce((sum, node) => sum + demand[node]!, 0);
-	const largest = Math.max(...reached.map((node) => demand[node]!));
-	const tap = Math.min(...options.transformers.flatMap((transformer) => transformer.taps));
-	const secondary = options.secondaryAmps * tap;
-	const fewest = Math.max(1, Math.ceil(total / secondary - 1e-9));
-
-	const estimate = runEstimator(options);
-	const near = neighbourLists({ size, costs });
-	const plans = new Map<string, Sketch>();
-	const possible = () => [...plans.values()].some((plan) => plan.beyond === 0);
-	const sketch = (input: TreeInput, tree: Tree): Sketch => {
-		const runs = tree.runs.map((members, k) =>
-			layRun(`run-${k + 1}`, members, tree.parent, routes, fixtures, mountHeight)
-		);
-		const cable = runs.map((run) => estimate(run.shape));
-		const finite = cable.filter(Number.isFinite);
-		const money = finite.reduce((sum, one) => sum + one, 0) + trenchOf(runs) * trenchPricePerMetre;
-		return { input, tree, runs, beyond: cable.length - finite.length, money };
+export function layOut(laying: Laying, hand: Hand, options: ChooseOptions): Layout | null {
+	const held = hand.runs.map((run) => handWays(run, laying));
+	if (hand.rest.length === 0) {
+		if (held.length === 0) return null;
+		const byId = new Map(held.map((ways) => [ways.plain.shape.id, ways]));
+		const ordered = inPlaces(hand.runs, 0).map((run) => byId.get(run!.id)!);
+		return { ...choose(ordered, options, true), lost: [] };
+	}
+	const all = (tree: Tree): WaysOfRun[] => {
+		const own = treeRuns(tree);
+		let next = 0;
+		return inPlaces(hand.runs, own.length).map((run, place) => {
+			if (run) return held[hand.runs.indexOf(run)]!;
+			const { members, hanging } = own[next++]!;
+			return waysFor(ownId(place, hand.runs.length + own.length, hand.ids), members, hanging, laying);
+		});
 	};
-	for (let wanted = fewest; wanted <= Math.max(possible() ? mostRuns : mostRunsFar, fewest); wanted++) {
-		// A quarter more than an even share leaves the tree room to follow the ground.
-		const capacity = Math.max(largest, Math.min(secondary, wanted === 1 ? Infinity : (1.25 * total) / wanted));
-		const input = { size, costs, demand, capacity, group, near };
-		const tree = makeTree(input);
-		const key = tree.parent.join();
-		if (!plans.has(key)) plans.set(key, sketch(input, tree));
+	const contest = new Contest(options);
+	const isSmall = hand.rest.length <= mostSearched;
+	for (const { input, tree } of sketches(hand.rest, laying, options)) {
+		if ((!contest.isRight || !isSmall) && contest.solved >= mostInVain) break;
+		const ways = all(improveTree(input, tree));
+		if (!contest.isRight) {
+			contest.enter(ways, isSmall && contest.solved === 0 && !isNarrow(ways));
+			if (contest.isRight && isSmall) contest.complete();
+			continue;
+		}
+		contest.challenge(ways, isSmall, leastCost(ways.map(bounded), options));
 	}
-	const ranked = [...plans.values()].toSorted((a, b) => a.beyond - b.beyond || a.money - b.money);
-	let best: Layout | null = null;
-	for (const { input, tree, runs: rough } of ranked.slice(0, mostSolved)) {
-		const improved = improveTree(input, tree);
-		const runs = improved === tree ? rough : sketch(input, improved).runs;
-		const layout = {
-			runs,
-			choice: chooseSupply(
-				runs.map((run) => run.shape),
-				options
-			)
-		};
-		if (!best || better(layout, best)) best = layout;
-		if (best.choice.problems.length === 0) break;
-	}
-	return best;
-}
-/** Lamps shared out among runs, judged by estimate. */
-interface Sketch {
-	input: TreeInput;
-	tree: Tree;
-	runs: LaidRun[];
-	/** Runs that no cable size is thick enough for. */
-	beyond: number;
-	money: number;
+	if (isSmall) contest.complete();
+	const { best, lost } = contest;
+	return best && { runs: best.runs, choice: best.choice, lost };
 }

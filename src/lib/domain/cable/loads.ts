@@ -1,9 +1,17 @@
-import { transformers, cables, type Lamp } from '../shared/catalogue';
+import { cables, materials, transformers, type Lamp, type TransformerModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
-import type { CableSystem, ChooseOptions, Load, TransformerOption } from '../circuit';
+import {
+	squareMillimetres,
+	type CableSize,
+	type CableSystem,
+	type ChooseOptions,
+	type Load,
+	type TransformerOption
+} from '../circuit';
 import type { Fixture } from '../placement';
 import type { Site } from '../site';
 import type { Yard } from '../yard';
+import { runChoices } from './hand';
 
 /** A lamp as the circuit sees it. */
 export const loadOf = (lamp: Lamp): Load =>
@@ -30,7 +38,10 @@ export const windowOf = (fixture: Fixture): string => `${fixture.lamp.minVolts}-
 export const systemOf = (site: Site, yard: Yard): CableSystem =>
 	yard.power.cable ?? (site.units === 'feet' ? 'awg' : 'mm2');
 
-/** A transformer already owned, of which only the rating is known: one 12 V tap, a secondary for each 300 VA. */
+/**
+ * A transformer already owned, of which only the rating is known: a 12 V tap and those that runs set by hand are on, a
+ * secondary for each 300 VA.
+ */
 export function ownedTransformer(yard: Yard): TransformerOption | null {
 	const voltAmps = yard.power.owned?.transformerVoltAmps;
 	if (voltAmps === undefined) return null;
@@ -39,7 +50,7 @@ export function ownedTransformer(yard: Yard): TransformerOption | null {
 	return {
 		id: modelLike(voltAmps),
 		voltAmps,
-		taps: [tap],
+		taps: [...new Set([tap, ...runChoices(yard).flatMap((run) => run.tap ?? [])])].toSorted((a, b) => a - b),
 		secondaries: Math.max(1, Math.ceil(voltAmps / perSecondary - 1e-9)),
 		regulation: rules['supply.regulation'].figures.taken,
 		price: 0
@@ -51,9 +62,18 @@ const modelLike = (voltAmps: number): string =>
 		Math.abs(model.voltAmps - voltAmps) < Math.abs(best.voltAmps - voltAmps) ? model : best
 	).id;
 
-/** What may be chosen from: the catalogue at the person's prices. */
-export function chooseOptions(system: CableSystem, yard: Yard, owned: TransformerOption | null): ChooseOptions {
-	const prices = yard.power.prices ?? {};
+/** What a thing of the catalogue costs this person. */
+export const priceOf = (yard: Yard, { id, price }: { id: string; price: number }): number =>
+	yard.power.prices?.[id] ?? price;
+
+export const connectorPrice = (yard: Yard): number =>
+	priceOf(
+		yard,
+		materials.find(({ id }) => id === 'connector')!
+	);
+
+/** Currency per metre by size, off the longest roll sold; a size that is not sold goes by the one nearest in copper. */
+function cablePrices(system: CableSystem, yard: Yard) {
 	const sold = cables.filter((cable) => cable.system === system);
 	const sizes = [...new Set(sold.map((cable) => cable.size))].map((size) => ({ system, size }));
 	const perMetre = new Map(
@@ -61,23 +81,26 @@ export function chooseOptions(system: CableSystem, yard: Yard, owned: Transforme
 			const roll = sold
 				.filter((cable) => cable.size === size)
 				.reduce((best, cable) => (cable.length > best.length ? cable : best));
-			return [size, (prices[roll.id] ?? roll.price) / roll.length];
+			return [size, priceOf(yard, roll) / roll.length];
 		})
 	);
+	const price = (wanted: CableSize): number => {
+		const own = perMetre.get(wanted.size);
+		if (own !== undefined) return own;
+		const off = (size: CableSize) => Math.abs(Math.log(squareMillimetres(size) / squareMillimetres(wanted)));
+		return perMetre.get(sizes.reduce((best, size) => (off(size) < off(best) ? size : best)).size)!;
+	};
+	return { sizes, price };
+}
+
+/** What may be chosen from: the catalogue at the person's prices; `only` this transformer where one is given. */
+export function chooseOptions(system: CableSystem, yard: Yard, only: TransformerOption | null): ChooseOptions {
+	const { sizes, price } = cablePrices(system, yard);
 	const temperature = rules['cable.temperature'].figures;
 	return {
 		sizes,
-		pricePerMetre: ({ size }) => perMetre.get(size) ?? 0,
-		transformers: owned
-			? [owned]
-			: transformers.map((model) => ({
-					id: model.id,
-					voltAmps: model.voltAmps,
-					taps: model.taps,
-					secondaries: model.secondaries,
-					regulation: model.regulation,
-					price: prices[model.id] ?? model.price
-				})),
+		pricePerMetre: price,
+		transformers: only ? [only] : transformers.map((model) => transformerOption(model, yard)),
 		temperatures: { nominal: temperature.nominal, hot: temperature.hot, cold: temperature.cold },
 		corners: rules['cable.corners'].figures,
 		loadLimit: rules['supply.load'].figures.fraction,
@@ -85,3 +108,11 @@ export function chooseOptions(system: CableSystem, yard: Yard, owned: Transforme
 		secondaryAmps: rules['supply.secondary'].figures.amps
 	};
 }
+export const transformerOption = (model: TransformerModel, yard: Yard): TransformerOption => ({
+	id: model.id,
+	voltAmps: model.voltAmps,
+	taps: model.taps,
+	secondaries: model.secondaries,
+	regulation: model.regulation,
+	price: priceOf(yard, model)
+});

@@ -19,6 +19,8 @@ export interface Routes {
 	costs: Float64Array;
 	size: number;
 	route: (from: number, to: number) => Route | null;
+	/** Metres of that route, without tracing it out; Infinity where there is no way. */
+	length: (from: number, to: number) => number;
 }
 
 /** Up to so many terminals, ways among all of them are worked out; beyond, from each to its nearest only. */
@@ -41,6 +43,23 @@ function inSight(terminals: readonly Terminal[], i: number): number[] {
 
 const pathLength = (path: readonly Point[]): number =>
 	path.reduce((sum, p, k) => (k === 0 ? 0 : sum + Math.hypot(p.x - path[k - 1]!.x, p.y - path[k - 1]!.y)), 0);
+
+/** Points nearer than this to the one before are left out of a path. */
+const sameSpot = 1e-9;
+
+/** Length of the path through `points` from the last to the first, as `pathLength` finds it once those on one spot are left out. */
+function lengthBack(points: readonly Point[]): number {
+	let sum = 0;
+	let kept = points.at(-1)!;
+	for (let k = points.length - 2; k >= 0; k--) {
+		const { x, y } = points[k]!;
+		const before = points[k + 1]!;
+		if (Math.hypot(x - before.x, y - before.y) <= sameSpot) continue;
+		sum += Math.hypot(x - kept.x, y - kept.y);
+		kept = points[k]!;
+	}
+	return sum;
+}
 
 /**
  * Cheapest ways among terminals by the table of laying costs, in a graph of what sees what (`graph.ts`). Lines keep each
@@ -117,9 +136,28 @@ export function findRoutes(
 		});
 		const [a, b] = [terminals[from]!, terminals[to]!];
 		const all = [a.at, a.ground, ...steps.map((node) => nodes[node]!.at), b.ground, b.at];
-		const path = all.filter((p, k) => k === 0 || Math.hypot(p.x - all[k - 1]!.x, p.y - all[k - 1]!.y) > 1e-9);
+		const path = all.filter((p, k) => k === 0 || Math.hypot(p.x - all[k - 1]!.x, p.y - all[k - 1]!.y) > sameSpot);
 		if (path.length === 1) path.push(b.at);
 		return { cost, length: pathLength(path), path, crossings };
 	};
-	return { costs: table, size, route };
+
+	/** Metres by from × size + to; −1 where not yet asked for. */
+	const metres = new Float64Array(size * size).fill(-1);
+	const corners: Point[] = [];
+	const measure = (from: number, to: number): number => {
+		if (table[from * size + to] === Infinity) return Infinity;
+		if (from !== to && last[from * size + to] === -2) return length(to, from);
+		const [a, b] = [terminals[from]!, terminals[to]!];
+		corners.length = 0;
+		corners.push(b.at, b.ground);
+		for (let at = last[from * size + to]!; at >= 0; at = before[from]![at]!) corners.push(nodes[at]!.at);
+		corners.push(a.ground, a.at);
+		return lengthBack(corners);
+	};
+	const length = (from: number, to: number): number => {
+		const key = from * size + to;
+		if (metres[key]! < 0) metres[key] = measure(from, to);
+		return metres[key]!;
+	};
+	return { costs: table, size, route, length };
 }

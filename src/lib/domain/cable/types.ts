@@ -57,7 +57,7 @@ export interface RunnerUp {
 	costDifference: number;
 	/** Why it lost, one sentence. */
 	why: string;
-	/** It keeps every limit. */
+	/** It keeps every limit, as solved; false too where it was too dear to be solved. */
 	sound: boolean;
 }
 export interface Run {
@@ -99,7 +99,10 @@ export interface Supply {
 	regulation: number;
 	/** Suggested by us rather than told. */
 	suggested: boolean;
-	/** Of the cable, the digging and the transformer that were chosen: what alternatives are compared with. */
+	/**
+	 * Of the cable, the digging, the connectors at branches and the transformer that were chosen: what alternatives are
+	 * compared with.
+	 */
 	cost: number;
 	/** Weighed and not taken. */
 	runnersUp: RunnerUp[];

@@ -3,10 +3,10 @@ import type { Finding } from '../shared/findings';
 import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
 import type { Site } from '../site';
-import type { LaidRun } from './layout';
+import type { LaidWay } from './laid';
 import { lengthNearWater, type Obstacle, type WaterRing } from './obstacles';
 import type { SegmentCrossing } from './types';
-import { listed } from './words';
+import { listed } from './wording';
 
 interface Used {
 	crossing: SegmentCrossing;
@@ -17,7 +17,7 @@ interface Used {
 const the = (name: string) => (/^(the|a|an|my|our)\s/i.test(name) ? name : `the ${name}`);
 
 /** Crossings of paving in use, each once, with the runs that take it. */
-function crossingsUsed(site: Site, runs: readonly LaidRun[]): Used[] {
+function crossingsUsed(site: Site, runs: readonly Pick<LaidWay, 'segments'>[]): Used[] {
 	const used = new Map<string, Used>();
 	runs.forEach((run, k) => {
 		for (const { route } of run.segments) {
@@ -46,7 +46,7 @@ function crossingMiddle(path: readonly Point[], crossing: SegmentCrossing, centr
 	return best.at;
 }
 
-function crossingFindings(site: Site, runs: readonly LaidRun[]): Finding[] {
+function crossingFindings(site: Site, runs: readonly Pick<LaidWay, 'segments'>[]): Finding[] {
 	const length = (metres: number) => formatLength(metres, site.units);
 	const { lawn, drive } = rules['cable.depth'].figures;
 	return crossingsUsed(site, runs).flatMap(({ crossing, runs: names, at }): Finding[] => {
@@ -71,7 +71,7 @@ function crossingFindings(site: Site, runs: readonly LaidRun[]): Finding[] {
 }
 
 /** One note for all trees whose roots a cable meets. */
-function rootFindings(site: Site, runs: readonly LaidRun[]): Finding[] {
+function rootFindings(site: Site, runs: readonly Pick<LaidWay, 'segments'>[]): Finding[] {
 	const length = (metres: number) => formatLength(metres, site.units);
 	const segments = runs.flatMap((run) => run.segments);
 	const met = site.trees.filter((tree) =>
@@ -88,7 +88,7 @@ function rootFindings(site: Site, runs: readonly LaidRun[]): Finding[] {
 
 function waterFindings(
 	site: Site,
-	runs: readonly LaidRun[],
+	runs: readonly Pick<LaidWay, 'segments'>[],
 	waters: readonly Obstacle[],
 	rings: readonly WaterRing[]
 ): Finding[] {
@@ -110,7 +110,7 @@ function waterFindings(
 
 function wallFindings(
 	site: Site,
-	runs: readonly LaidRun[],
+	runs: readonly Pick<LaidWay, 'segments'>[],
 	passes: (wall: Obstacle, a: Point, b: Point) => boolean,
 	walls: readonly Obstacle[]
 ): Finding[] {
@@ -132,7 +132,7 @@ export interface WaysSurvey {
 	passes: (wall: Obstacle, a: Point, b: Point) => boolean;
 }
 /** What is to be said of the ways that the cables take. */
-export const wayFindings = (site: Site, runs: readonly LaidRun[], survey: WaysSurvey): Finding[] => [
+export const wayFindings = (site: Site, runs: readonly Pick<LaidWay, 'segments'>[], survey: WaysSurvey): Finding[] => [
 	...crossingFindings(site, runs),
 	...waterFindings(site, runs, survey.waters, survey.waterRings),
 	...wallFindings(site, runs, survey.passes, survey.walls),

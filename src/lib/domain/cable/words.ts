@@ -1,56 +1,68 @@
+import { rules } from '../shared/rules';
 import type { Finding } from '../shared/findings';
-import type { CableSize, Choice, ChoiceProblem } from '../circuit';
+import type { Choice, ChoiceProblem } from '../circuit';
 import type { Fixture } from '../placement';
+import { runName } from './assemble';
+import type { LaidRun, Layout } from './layout';
+import { apart, called, listed, sizeName } from './wording';
 
-const volts = (value: number) => (Math.round(value * 10) / 10).toFixed(1);
-/** Two figures that would read the same get a second decimal. */
-const apart = (value: number, limit: number): [string, string] =>
-	volts(value) === volts(limit) ? [value.toFixed(2), limit.toFixed(2)] : [volts(value), volts(limit)];
-/** `a, b and c`. */
-export const listed = (names: readonly string[]) =>
-	names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-export const sizeName = ({ system, size }: CableSize) => (system === 'awg' ? `${size} AWG` : `${size} mm²`);
-
-function cureWords(problem: ChoiceProblem): string {
-	const words = problem.cures.map((cure) => {
-		const gives = cure.volts === undefined ? '' : `, gives it ${volts(cure.volts)} V`;
-		switch (cure.kind) {
-			case 'thicker':
-				return cure.size
-					? `Thicker cable on this run, ${sizeName(cure.size)}${gives || ', cures it'}.`
-					: `Thicker cable on this run cures it.`;
-			case 'feed':
-				return `The cable led to its middle first${gives || ' cures it'}.`;
-			case 'tap':
-				return `The ${cure.tapVolts ?? ''} V tap${gives || ' cures it'}.`;
-			case 'split':
-				return `Two runs in place of this one${gives || ' cure it'}.`;
-			case 'led':
-				return `LED lamps on this run${gives || ' cure it'}.`;
-			case 'larger-transformer':
-				return `A larger transformer${gives || ' cures it'}.`;
-		}
-	});
-	return words.length > 0
-		? words.slice(0, 2).join(' Or: ')
-		: 'Fewer lamps, a shorter way or a transformer nearer to them would help.';
+/** By node: metres of cable from the supply. */
+export function reachOf({ nodes, segments }: Pick<LaidRun, 'nodes' | 'segments'>): Float64Array {
+	const reach = new Float64Array(nodes.length);
+	for (const { from, to, length } of segments) reach[to] = reach[from]! + length;
+	return reach;
 }
 
-/** A problem of the circuit in plain words, with what would cure it. */
+/** `far` or `near` where the lamp is the farthest or the nearest of its run, by cable, and there is more than one. */
+function whichLight(run: LaidRun | undefined, load: string | null, wanted: 'far' | 'near'): string {
+	const loads = run?.shape.loads ?? [];
+	const own = loads.find(({ id }) => id === load);
+	if (!run || !own || loads.length < 2) return 'light';
+	const reach = reachOf(run);
+	const all = loads.map(({ node }) => reach[node]!);
+	const isIt =
+		wanted === 'far' ? reach[own.node]! >= Math.max(...all) - 1e-9 : reach[own.node]! <= Math.min(...all) + 1e-9;
+	return isIt ? `${wanted} light` : 'light';
+}
+
+const percent = (fraction: number) => `${Math.round(fraction * 100)} %`;
+/** The corner that a limit is broken in (rule cable.corners). */
+function worstCase(code: ChoiceProblem['code']): string {
+	const { length, mains } = rules['cable.corners'].figures;
+	if (code === 'lamp-high')
+		return ` in the worst case (cable ${percent(length)} shorter, mains ${percent(mains)} high, a cold night)`;
+	if (code === 'lamp-low' || code === 'no-solution')
+		return ` in the worst case (cable ${percent(length)} longer, mains ${percent(mains)} low, a hot night)`;
+	return ' in the worst case (lengths, mains and weather against you)';
+}
+
+/** What is left to the person where no change that was tried helps. */
+const leftToDo: Record<ChoiceProblem['code'], string> = {
+	'no-solution': 'Fewer lamps, a shorter way or a transformer nearer to them would help.',
+	'lamp-low': 'Fewer lamps, a shorter way or a transformer nearer to them would help.',
+	'lamp-high': 'A transformer with a lower tap, or lamps made for more volts, would help.',
+	uneven: 'Fewer lamps, a shorter way or a transformer nearer to them would help.',
+	'cable-amps': 'Fewer lamps on it would help.',
+	'secondary-amps': 'Fewer lamps on it would help.',
+	'transformer-load': 'Fewer lamps would help.',
+	'no-tap': '',
+	'bad-network': ''
+};
+
+/** A problem of the circuit in plain words: what, where, how far out. `isHelpless`: no change that was tried cures it. */
 export function problemFinding(
 	problem: ChoiceProblem,
-	choice: Choice,
+	{ choice, runs }: Pick<Layout, 'choice' | 'runs'>,
 	fixtures: readonly Fixture[],
-	runName: (id: string) => string
+	isHelpless: boolean
 ): Finding {
 	const { code, value, limit, cornerOnly } = problem;
 	const fixture = fixtures.find((one) => one.id === problem.load);
 	const lamp = fixture?.label ?? 'a lamp';
-	const run = problem.run === null ? null : choice.runs.find((one) => one.id === problem.run);
-	const named = problem.run === null ? 'the plan' : runName(problem.run);
-	const capital = named.charAt(0).toUpperCase() + named.slice(1);
-	const cures = cureWords(problem);
-	const worstCase = cornerOnly ? ' in the worst case (long by a tenth, mains and weather against you)' : '';
+	const chosen = problem.run === null ? null : choice.runs.find((one) => one.id === problem.run);
+	const named = problem.run === null ? 'the plan' : runNameOf(runs, problem.run);
+	const run = runs.find(({ shape }) => shape.id === problem.run);
+	const worst = cornerOnly ? worstCase(code) : '';
 	const [found, wanted] = apart(value ?? 0, limit ?? 0);
 	const about = fixture
 		? { kind: 'fixture', id: fixture.id }
@@ -61,7 +73,7 @@ export function problemFinding(
 		code: `cable.${code}`,
 		// What holds in the nominal case and fails only in a corner is for the person to weigh.
 		rank: cornerOnly ? 'look' : rank,
-		message,
+		message: isHelpless && leftToDo[code] ? `${message} ${leftToDo[code]}` : message,
 		about,
 		rule
 	});
@@ -70,47 +82,92 @@ export function problemFinding(
 			return say(
 				'stop',
 				'lamp.led',
-				`${capital} asks for more power than its cable can carry: no volts can be worked out${worstCase}. ${cures}`
+				`${called(named)} asks for more power than its cable can carry: no volts can be worked out${worst}.`
 			);
-		case 'lamp-low':
+		case 'lamp-low': {
+			const then =
+				fixture?.lamp.kind === 'led'
+					? ': below that it may dim, flicker or stay dark'
+					: ': below that it is dim and orange';
 			return say(
 				'stop',
 				'cable.volts',
-				`The far light ${lamp} on ${named} gets ${found} V${worstCase}. It wants ${wanted}. ${cures}`
+				`The ${whichLight(run, problem.load, 'far')} ${lamp} on ${named} gets ${found} V${worst}. It wants ${wanted}${then}.`
 			);
+		}
 		case 'lamp-high':
 			return say(
 				'stop',
 				'cable.volts',
-				`The light ${lamp} on ${named} gets ${found} V${worstCase}. More than ${wanted} shortens its life. ${cures}`
+				`The ${whichLight(run, problem.load, 'near')} ${lamp} on ${named} gets ${found} V${worst}. More than ${wanted} shortens its life.`
 			);
 		case 'uneven':
 			return say(
 				'look',
 				'cable.volts',
-				`Lamps that are seen together differ by ${found} V; ${lamp} on ${named} gets least. Within ${wanted} V they look alike. ${cures}`
+				`Lamps that are seen together differ by ${found} V; ${lamp} on ${named} gets least. Within ${wanted} V they look alike.`
 			);
 		case 'cable-amps':
 			return say(
 				'stop',
 				'cable.fuse',
-				`${capital} carries ${found} A${worstCase}. Its cable${run ? `, ${sizeName(run.size)},` : ''} may carry ${wanted}. ${cures}`
+				`${called(named)} carries ${found} A${worst}. Its cable${chosen ? `, ${sizeName(chosen.size)},` : ''} may carry ${wanted}.`
 			);
 		case 'secondary-amps':
 			return say(
 				'stop',
 				'supply.secondary',
-				`${capital} loads its side of the transformer with ${found} A${worstCase}. The most is ${wanted}. ${cures}`
+				`${called(named)} loads its side of the transformer with ${found} A${worst}. The most is ${wanted}.`
 			);
-		case 'transformer-load': {
-			const load = `${Math.round(value ?? 0)} VA${worstCase}`;
+		case 'transformer-load':
 			return say(
 				'stop',
 				'supply.load',
-				`The lamps and cables take ${load}. The ${choice.transformer.voltAmps} VA transformer may carry ${Math.round(limit ?? 0)}. ${cures}`
+				`The lamps and cables take ${Math.round(value ?? 0)} VA${worst}. The ${choice.transformer.voltAmps} VA transformer may carry ${Math.round(limit ?? 0)}.`
 			);
+		case 'no-tap': {
+			const taps = listed(choice.transformer.taps.map((tap) => `${tap} V`));
+			return say('stop', 'cable.volts', `${called(named)} is set on ${value ?? 0} V, and the transformer has ${taps}.`);
 		}
 		case 'bad-network':
 			return say('stop', 'cable.volts', `The volts on ${named} could not be worked out. Check the lamps on it.`);
+	}
+}
+
+export const runNameOf = (runs: readonly LaidRun[], id: string): string => {
+	const place = runs.findIndex(({ shape }) => shape.id === id);
+	return place < 0 ? id : runName(place);
+};
+
+/** What a problem would mean for its lamp or run, as the second half of a sentence: `W7 would get 8.7 V; it wants 9.0`. */
+export function problemWords(
+	problem: Omit<ChoiceProblem, 'cures'>,
+	{ transformer }: Pick<Choice, 'transformer'>,
+	fixtures: readonly Fixture[],
+	named: string
+): string {
+	const { code, value, limit, cornerOnly } = problem;
+	const lamp = fixtures.find((one) => one.id === problem.load)?.label ?? 'a lamp';
+	const [found, wanted] = apart(value ?? 0, limit ?? 0);
+	const worst = cornerOnly ? ' at the worst' : '';
+	switch (code) {
+		case 'no-solution':
+			return `${named} would ask for more power than its cable can carry${worst}`;
+		case 'lamp-low':
+			return `${lamp} would get ${found} V${worst}; it wants ${wanted}`;
+		case 'lamp-high':
+			return `${lamp} would get ${found} V${worst}; more than ${wanted} shortens its life`;
+		case 'uneven':
+			return `lamps seen together would differ by ${found} V; within ${wanted} they look alike`;
+		case 'cable-amps':
+			return `${named} would carry ${found} A${worst}; its cable may carry ${wanted}`;
+		case 'secondary-amps':
+			return `one side of the transformer would carry ${found} A${worst}; the most is ${wanted}`;
+		case 'transformer-load':
+			return `the ${transformer.voltAmps} VA transformer would carry ${Math.round(value ?? 0)} VA${worst}; it may carry ${Math.round(limit ?? 0)}`;
+		case 'no-tap':
+			return `the transformer has no ${value ?? 0} V tap`;
+		case 'bad-network':
+			return `the volts on ${named} could not be worked out`;
 	}
 }

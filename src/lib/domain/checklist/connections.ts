@@ -16,7 +16,9 @@ export function connectionSteps(job: Job): ChecklistStep[] {
 		...cabling.runs.map((run) =>
 			step(
 				`${run.id}-connect`,
-				`${sentence(run.name)}: tap ${names(run).join(', ')} onto the ${sizeOf(run)} cable in that order, two connectors to each, one for each conductor.`,
+				run.feed === 'hub'
+					? `${sentence(run.name)}: at the hub, join the leads to ${names(run).join(', ')} to the ${sizeOf(run)} cable from the transformer, and at its far end each lead to its light; two connectors to a joint, one for each conductor.`
+					: `${sentence(run.name)}: tap ${names(run).join(', ')} onto the ${sizeOf(run)} cable in that order, two connectors to each, one for each conductor.`,
 				{
 					cautions: [
 						'Connectors rated for direct burial only. Centre a piercing one on the conductor and screw it home; never twist and tape.'

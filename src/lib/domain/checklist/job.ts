@@ -68,7 +68,7 @@ export function makeJob(
 			const index = run.nodes.findIndex((node) => node.id === id);
 			if (index === 0) return 'the transformer';
 			const fixture = run.nodes[index]?.fixture;
-			return (fixture && byId.get(fixture)?.label) ?? `joint ${index}`;
+			return fixture ? (byId.get(fixture)?.label ?? fixture) : 'the hub';
 		},
 		nodeOf: (fixture) => nodes.get(fixture.id) ?? null,
 		halogen: fixtures.some((fixture) => fixture.lamp.kind === 'halogen')

@@ -12,6 +12,9 @@ const depth = rules['cable.depth'].figures;
 export const sizeOf = (run: Run): string =>
 	run.cable.system === 'awg' ? `${run.cable.size} AWG` : `${run.cable.size} mm²`;
 
+/** A light that stands this near its hub has a lead of nothing but slack, metres. */
+const besideIt = 0.005;
+
 /** Trees within whose root zone a leg runs. */
 const rootsOn = (path: readonly Point[], site: Site): Tree[] =>
 	site.trees.filter((tree) => (nearestOnLine(tree.at, path)?.distance ?? Infinity) < tree.rootRadius);
@@ -74,7 +77,11 @@ function legStep(id: string, job: Job, run: Run, segment: RunSegment): Checklist
 	const by = turns.length > 0 ? `, by way of ${turns.join('; ')}` : '';
 	const trees = rootsOn(segment.path, site);
 	const names = `${job.nodeName(run, segment.from)} to ${job.nodeName(run, segment.to)}`;
-	const text = `${sentence(names)}: ${formatLength(lineLength(segment.path), site.units)} over the ground${by}.`;
+	const ground = lineLength(segment.path);
+	const text =
+		ground < besideIt
+			? `${sentence(names)}: right beside it, with ${formatLength(segment.length, site.units)} of cable coiled in the ground.`
+			: `${sentence(names)}: ${formatLength(ground, site.units)} over the ground${by}.`;
 	if (trees.length === 0) return step(id, text, { rule: 'cable.depth' });
 	return step(id, text, {
 		cautions: trees.map(

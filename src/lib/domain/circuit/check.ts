@@ -1,10 +1,30 @@
-/** Faults of a network that make it no network at all: reported, never thrown. */
+/** Faults of a network that make it no network at all, or no whole one: reported, never thrown. */
 import { loadFault } from './lamps';
 import type { Network, Solution } from './types';
 
 export type Failure = Extract<Solution, { ok: false }>;
 const isNode = (node: number, nodes: number): boolean => Number.isInteger(node) && node >= 0 && node < nodes;
 const bad = (at: number, message: string): Failure => ({ ok: false, why: 'bad-network', at, message });
+
+/**
+ * The first node that no segment touches, where there are so many nodes that there must be one: known before room is made for
+ * all of them, however many they claim to be. Otherwise −1.
+ */
+function untouched({ nodes, segments }: Network): number {
+	const reach = 2 * segments.length + 1;
+	if (nodes <= reach) return -1;
+	const touched = new Uint8Array(reach + 1);
+	touched[0] = 1;
+	for (const { from, to } of segments) touched[from] = touched[to] = 1;
+	return touched.indexOf(0);
+}
+
+export const island = (node: number, network: Network): Failure => ({
+	ok: false,
+	why: 'island',
+	at: node,
+	message: `Node ${node} is not connected to the supply${network.feeds?.length ? ' from node 0' : ''}. Join it with a cable.`
+});
 
 /** The first fault found, in the order supply, segments, loads, feeds; null when the figures are in order. */
 export function faultOf(network: Network): Failure | null {
@@ -32,5 +52,6 @@ export function faultOf(network: Network): Failure | null {
 		if (!(Number.isFinite(volts) && volts > 0 && Number.isFinite(ohms) && ohms > 0))
 			return bad(node, `Feed ${index} needs volts and series ohms above zero.`);
 	}
-	return null;
+	const alone = untouched(network);
+	return alone < 0 ? null : island(alone, network);
 }

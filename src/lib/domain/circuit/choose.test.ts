@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { assess, type Pick } from './assess';
 import { chooseSupply } from './choose';
-import { runPrice } from './candidates';
 import { judge } from './judge';
 import { halogen, led } from './networks.testing';
 import { anyShape, evenRun, options, transformer } from './runs.testing';
+import { wayCost } from './ways';
 import type { Choice, ChooseOptions, RunShape, TransformerOption } from './types';
 
 /** Price of the cheapest choice without a problem, by trying every size and tap of every run on every transformer. */
@@ -17,8 +17,7 @@ function byBruteForce(shapes: RunShape[], o: ChooseOptions): number {
 			return;
 		}
 		for (const size of o.sizes)
-			for (const tapVolts of t.taps)
-				visit([...picks, { shape, size, tapVolts }], cost + runPrice(shape, o.pricePerMetre(size))!, t);
+			for (const tapVolts of t.taps) visit([...picks, { shape, size, tapVolts }], cost + wayCost(shape, size, o), t);
 	};
 	for (const t of o.transformers) visit([], t.price, t);
 	return best;

@@ -17,6 +17,16 @@ describe(published.awgStranded.source, () => {
 	});
 });
 
+test('K = 10.4, also met in the trade, belongs to wire at about 20 °C; 12.9 to 75 °C', () => {
+	for (const [gauge, , mils] of published.awgStranded.rows) {
+		const k = (celsius: number) => (perKft(ohmsPerKm(awg(gauge!), celsius)) * mils!) / 1000;
+		expect(k(75)).toBeGreaterThan(12.8);
+		expect(k(20)).toBeGreaterThan(10.4);
+		expect(k(20)).toBeLessThan(10.4 * 1.03);
+		expect(k(10)).toBeLessThan(10.4);
+	}
+});
+
 describe(published.awgSolid.source, () => {
 	test.each(published.awgSolid.rows)('%s AWG: %s ohm/kft', (gauge, ohms) => {
 		const mils = awgSquareMillimetres(gauge!) / (Math.PI / 4) / 0.0254 ** 2;

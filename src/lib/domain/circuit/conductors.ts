@@ -13,11 +13,15 @@ export type StrandClass = 2 | 5;
 
 const feetPerKilometre = 1000 / metresPerFoot;
 
-/** Cross-section of an AWG wire taken as solid, mm² (ASTM B258: d = 0.005 in × 92^((36−n)/39)). */
-export function awgSquareMillimetres(gauge: number): number {
+function gaugeArea(gauge: number): number {
 	const diameter = 0.005 * 25.4 * 92 ** ((36 - gauge) / 39);
 	return (Math.PI / 4) * diameter ** 2;
 }
+/** Of gauges 0 to 40, which are asked for again and again. */
+const gaugeAreas = Array.from({ length: 41 }, (_, gauge) => gaugeArea(gauge));
+
+/** Cross-section of an AWG wire taken as solid, mm² (ASTM B258: d = 0.005 in × 92^((36−n)/39)). */
+export const awgSquareMillimetres = (gauge: number): number => gaugeAreas[gauge] ?? gaugeArea(gauge);
 
 /** Cross-section of a size, mm²; zero when the size is no size at all. */
 export function squareMillimetres(size: CableSize): number {

@@ -1,84 +1,18 @@
 /** What would cure a problem: each change is made to the whole plan and solved, and offered only if it works. */
 import { rules } from '../shared/rules';
 import { assess, sizeLimit, type Assessed, type Pick } from './assess';
-import { byThickness, ohmsPerKm, usualSizes } from './conductors';
+import { changesTo, largerThan, type Change } from './changes';
+import { ohmsPerKm } from './conductors';
 import { casesOf, type Cases } from './corners';
-import { isHard, judge, type Broken } from './judge';
+import { excessOf, groupOf, isHard, judge, nameOf, type Broken } from './judge';
 import { Sketcher } from './sketch';
-import { splitRun, withLeds } from './split';
-import type { CableSize, ChooseOptions, Cure, RunShape, TransformerOption } from './types';
+import type { ChooseOptions, Cure, RunShape } from './types';
+import type { WaysOfRun } from './ways';
 
 /** Problems beyond this many get no cures: one cure usually clears several, and the person starts at the top. */
 export const curedAtMost = 12;
-
-interface Change {
-	cure: Omit<Cure, 'cost'>;
-	picks: Pick[];
-	transformer: TransformerOption;
-	/** The runs that stand in for the problem's run. */
-	replaced: Pick[];
-}
-
-const same = (a: CableSize, b: CableSize) => a.system === b.system && a.size === b.size;
-
-function thickerThan(size: CableSize, options: ChooseOptions): CableSize[] {
-	const known = [...options.sizes, ...usualSizes(size.system)].filter(
-		(s) => s.system === size.system && byThickness(s, size) > 0
-	);
-	return known.filter((s, k) => known.findIndex((other) => same(s, other)) === k).toSorted(byThickness);
-}
-
-/** Changes of one kind in the order of their cost; the first that works is the cure. */
-function changesTo(plan: Assessed, problem: Broken, options: ChooseOptions): Change[][] {
-	const { transformer } = plan;
-	const picks: Pick[] = plan.runs.map(({ shape, size, tapVolts }) => ({ shape, size, tapVolts }));
-	const index = picks.findIndex(({ shape }) => shape.id === problem.run);
-	const pick = picks[index];
-	const larger = options.transformers
-		.filter(
-			({ voltAmps, taps }) => voltAmps > transformer.voltAmps && picks.every(({ tapVolts }) => taps.includes(tapVolts))
-		)
-		.map((t): Change => ({
-			cure: { kind: 'larger-transformer' },
-			picks,
-			transformer: t,
-			replaced: pick ? [pick] : []
-		}));
-	const everyLed = picks.map((pick) => ({ ...pick, shape: withLeds(pick.shape) ?? pick.shape }));
-	const hasHalogen = picks.some(({ shape }) => withLeds(shape));
-	if (!pick) return [larger, hasHalogen ? [{ cure: { kind: 'led' }, picks: everyLed, transformer, replaced: [] }] : []];
-
-	const { shape } = pick;
-	const change = (cure: Omit<Cure, 'cost'>, replaced: Pick[]): Change => ({
-		cure,
-		picks: [...picks.slice(0, index), ...replaced, ...picks.slice(index + 1)],
-		transformer,
-		replaced
-	});
-	const thicker = thickerThan(pick.size, options);
-	const taps = [pick.tapVolts, ...transformer.taps.filter((tap) => tap !== pick.tapVolts)];
-	const told = (tapVolts: number) => (tapVolts === pick.tapVolts ? {} : { tapVolts });
-	const halves = splitRun(shape);
-	const led = withLeds(shape);
-	return [
-		taps.slice(1).map((tapVolts) => change({ kind: 'tap', tapVolts }, [{ ...pick, tapVolts }])),
-		thicker.flatMap((size) =>
-			taps.map((tapVolts) => change({ kind: 'thicker', size, ...told(tapVolts) }, [{ shape, size, tapVolts }]))
-		),
-		halves
-			? [pick.size, ...thicker].flatMap((size) =>
-					taps.map((tapVolts) =>
-						change(
-							{ kind: 'split', size, ...told(tapVolts) },
-							halves.map((half) => ({ shape: half, size, tapVolts }))
-						)
-					)
-				)
-			: [],
-		led ? taps.map((tapVolts) => change({ kind: 'led', ...told(tapVolts) }, [{ ...pick, shape: led, tapVolts }])) : [],
-		larger
-	];
-}
+/** Larger networks than this get none: a home has a few dozen lamps. */
+const mostLamps = 400;
 
 /** Volts of the problem's lamp in the changed plan, nominal. */
 function voltsOf(plan: Assessed, load: string | null): number | undefined {
@@ -106,7 +40,7 @@ function isPromising(
 	sketchers: Map<RunShape, Sketcher>
 ): boolean {
 	const run = plan.runs.find(({ shape }) => shape.id === problem.run);
-	if (!run || problem.code === 'secondary-amps') return true;
+	if (!run || problem.code === 'secondary-amps' || problem.code === 'no-tap') return true;
 	const code = problem.code;
 	const [starves, name] = [
 		code !== 'lamp-high',
@@ -147,20 +81,13 @@ function isPromising(
 	});
 }
 
-function groupOf({ runs }: Assessed, load: string | null): string | null {
-	for (const { shape } of runs) for (const one of shape.loads) if (one.id === load) return one.alike;
-	return null;
-}
-
-/** Names a problem apart from its figures: where a run has been split, both halves answer to the run's id. */
-function nameOf(plan: Assessed, problem: Broken, halves: Set<string>, run: string | null): string {
-	if (problem.code === 'uneven') return `uneven ${groupOf(plan, problem.load)}`;
-	return `${problem.code} ${problem.run !== null && halves.has(problem.run) ? run : problem.run}`;
-}
+/** By so much may a lamp that is out of its window already come further out: less load on one run is a little more on all. */
+const alsoVolts = 0.15;
+const isOfVolts = ({ code }: Broken): boolean => code === 'lamp-low' || code === 'lamp-high';
 
 /**
  * Cured: the problem is gone (a corner may stay out where the nominal case was), and nothing is broken that was not broken
- * as badly before.
+ * as badly before, give or take `alsoVolts`.
  */
 function cures(
 	plan: Assessed,
@@ -170,55 +97,88 @@ function cures(
 	change: Change,
 	after: Broken[]
 ): boolean {
+	// Where a run has been split, both halves answer to its id.
 	const halves = new Set(change.replaced.map(({ shape }) => shape.id));
+	const named = (of: Assessed, b: Broken) => nameOf(of, b, b.run !== null && halves.has(b.run) ? problem.run : b.run);
 	const before = new Map<string, { hard: boolean; excess: number }>();
 	for (const b of broken) {
-		const name = nameOf(plan, b, halves, problem.run);
+		const name = named(plan, b);
 		const known = before.get(name);
 		before.set(name, { hard: isHard(b) || known?.hard === true, excess: Math.max(excessOf(b), known?.excess ?? 0) });
 	}
-	const own = nameOf(plan, problem, halves, problem.run);
+	const own = named(plan, problem);
 	return after.every((left) => {
-		const name = nameOf(changed, left, halves, problem.run);
+		const name = named(changed, left);
 		if (name === own) return isHard(problem) && left.cornerOnly;
 		const was = before.get(name);
 		// A corner newly out is a fair price for putting the nominal case right, on the same run only.
 		if (!was) return isHard(problem) && !isHard(left) && left.run === problem.run;
-		return (was.hard || !isHard(left)) && excessOf(left) <= was.excess * 1.02;
+		return (was.hard || !isHard(left)) && excessOf(left) <= was.excess * 1.02 + (isOfVolts(left) ? alsoVolts : 0);
 	});
 }
-const excessOf = ({ value, limit }: Broken): number => (value === null || limit === null ? 0 : Math.abs(value - limit));
+
+/** Differences of money below this are none. */
+const epsilon = 1e-9;
+/** At one cost the least to do comes first. */
+const byEase: Cure['kind'][] = ['tap', 'led', 'larger-transformer', 'thicker', 'feed', 'split'];
 
 /**
- * At most one cure of each kind, the cheapest of its kind that works. A change of cable or lamps that overloads the present
- * transformer is tried on the larger ones too: whoever applies it chooses anew, and then gets one.
+ * Cures of a problem, the cheapest first and at most one of each kind, the cheapest of its kind that works. Ways, sizes and
+ * taps are free: what was held by hand may be let go. A change that overloads the present transformer is tried on the larger
+ * ones too, and then costs and names what that takes.
  */
-export function curesOf(plan: Assessed, broken: Broken[], problem: Broken, options: ChooseOptions): Cure[] {
+export function curesOf(
+	plan: Assessed,
+	broken: Broken[],
+	problem: Broken,
+	ways: Map<string, WaysOfRun>,
+	options: ChooseOptions
+): Cure[] {
+	if (plan.runs.reduce((sum, { shape }) => sum + shape.loads.length, 0) > mostLamps) return [];
 	const cases = casesOf(options);
 	const sketchers = new Map<RunShape, Sketcher>();
 	const attempt = (change: Change): Cure | null => {
 		const { picks, transformer } = change;
-		const larger = options.transformers.filter(
-			({ voltAmps, taps }) => voltAmps > transformer.voltAmps && picks.every(({ tapVolts }) => taps.includes(tapVolts))
-		);
-		for (const model of [transformer, ...larger]) {
+		for (const model of [transformer, ...largerThan(transformer, picks, options)]) {
 			const changed = assess(picks, model, options, cases);
 			const after = judge(changed, options);
 			if (cures(plan, broken, problem, changed, change, after)) {
 				const volts = voltsOf(changed, problem.load);
-				return volts === undefined ? { ...change.cure, cost: 0 } : { ...change.cure, cost: 0, volts };
+				return {
+					...change.cure,
+					cost: change.cost + model.price - transformer.price,
+					...(model !== transformer && { transformer: model.id }),
+					...(volts !== undefined && { volts })
+				};
 			}
 			const overloaded = after.some(({ code }) => code === 'transformer-load' || code === 'secondary-amps');
 			if (!overloaded || problem.code === 'transformer-load') return null;
 		}
 		return null;
 	};
-	return changesTo(plan, problem, options).flatMap((changes) => {
+	const cheapestOf = (changes: Change[]): Cure | null => {
+		let best: Cure | null = null;
 		for (const change of changes) {
+			if (best && change.cost >= best.cost - epsilon) break;
 			if (!isPromising(plan, broken, problem, change, cases, options, sketchers)) continue;
 			const cure = attempt(change);
-			if (cure) return [cure];
+			if (cure && (!best || cure.cost < best.cost - epsilon)) best = cure;
 		}
-		return [];
-	});
+		return best;
+	};
+	// Where another tap is enough by itself, no more than that is to be done on it.
+	let enough: number | null = null;
+	const curesOfKind = (changes: Change[]): Cure[] => {
+		if (problem.code === 'no-tap' && changes[0]?.cure.kind !== 'tap') return [];
+		const cure = cheapestOf(
+			changes.filter(({ cure: { kind, tapVolts } }) => kind === 'tap' || tapVolts === undefined || tapVolts !== enough)
+		);
+		if (cure?.kind === 'tap') enough = cure.tapVolts ?? null;
+		return cure ? [cure] : [];
+	};
+	const rank = ({ kind }: Cure) => byEase.indexOf(kind);
+	const apart = (a: Cure, b: Cure) => (Math.abs(a.cost - b.cost) < epsilon ? 0 : a.cost - b.cost);
+	return changesTo(plan, problem, ways, options)
+		.flatMap(curesOfKind)
+		.toSorted((a, b) => apart(a, b) || rank(a) - rank(b));
 }

@@ -9,6 +9,8 @@ export {
 	squareMillimetres,
 	usualSizes
 } from './conductors';
-export { filament, loadAmps, markedVoltAmps, window } from './lamps';
+export { filament, lampAt, loadAmps, markedVoltAmps, window } from './lamps';
+export type { Filament, LampAt } from './lamps';
 export { solve } from './solve';
-export { chooseSupply } from './choose';
+export { chooseBelow, chooseSupply } from './choose';
+export * from './by-hand';

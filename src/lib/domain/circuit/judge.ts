@@ -1,37 +1,38 @@
 /** What an assessed plan breaks: for each run and limit the worst lamp or cable, the nominal case before the corners. */
 import { rules } from '../shared/rules';
 import { cableAmps, rounding, type Assessed, type SolvedRun } from './assess';
-import { window } from './lamps';
-import type { ChoiceProblem, ChooseOptions, Solution } from './types';
+import type { ChoiceProblem, ChooseOptions, RunShape, Solution } from './types';
 
 export type Broken = Omit<ChoiceProblem, 'cures'>;
 export const isHard = ({ code, cornerOnly }: Broken): boolean => code !== 'uneven' && !cornerOnly;
 const of = (run: SolvedRun): Solution[] => [run.nominal, run.low, run.high];
 
+/** The lamp furthest below or above its window in one case; null where none is. */
+function worstLamp({ loads }: RunShape, solution: Solution, isLow: boolean) {
+	if (!solution.ok) return null;
+	let worst: { load: string; volts: number; limit: number } | null = null;
+	let most = rounding;
+	for (const { id, node, load } of loads) {
+		if (load.kind === 'resistance') continue;
+		const volts = solution.volts[node]!;
+		const limit = isLow ? load.minVolts : load.maxVolts;
+		const beyond = isLow ? limit - volts : volts - limit;
+		if (beyond <= most) continue;
+		worst = { load: id, volts, limit };
+		most = beyond;
+	}
+	return worst;
+}
+
 function lampProblems(run: SolvedRun): Broken[] {
 	const found: Broken[] = [];
+	const all = of(run);
 	for (const code of ['lamp-low', 'lamp-high'] as const) {
-		for (const [index, solution] of of(run).entries()) {
-			if (!solution.ok) continue;
-			let worst: { load: string; volts: number; limit: number } | null = null;
-			for (const { id, node, load } of run.shape.loads) {
-				const range = window(load);
-				if (!range) continue;
-				const volts = solution.volts[node]!;
-				const limit = code === 'lamp-low' ? range.min : range.max;
-				const beyond = code === 'lamp-low' ? limit - volts : volts - limit;
-				if (beyond > rounding && (!worst || beyond > Math.abs(worst.volts - worst.limit)))
-					worst = { load: id, volts, limit };
-			}
+		for (let index = 0; index < all.length; index++) {
+			const worst = worstLamp(run.shape, all[index]!, code === 'lamp-low');
 			if (!worst) continue;
-			found.push({
-				code,
-				run: run.shape.id,
-				load: worst.load,
-				value: worst.volts,
-				limit: worst.limit,
-				cornerOnly: index > 0
-			});
+			const { load, volts, limit } = worst;
+			found.push({ code, run: run.shape.id, load, value: volts, limit, cornerOnly: index > 0 });
 			break;
 		}
 	}
@@ -85,7 +86,16 @@ function supplyProblems(
 	{ runs, transformer, voltAmps, mostVoltAmps, secondariesFit }: Assessed,
 	options: ChooseOptions
 ): Broken[] {
-	const found: Broken[] = [];
+	const found: Broken[] = runs
+		.filter(({ tapVolts }) => !transformer.taps.includes(tapVolts))
+		.map(({ shape, tapVolts }) => ({
+			code: 'no-tap',
+			run: shape.id,
+			load: null,
+			value: tapVolts,
+			limit: null,
+			cornerOnly: false
+		}));
 	if (!secondariesFit) {
 		const totals = (pick: (run: SolvedRun) => Solution) => {
 			const sums = Array.from({ length: Math.max(1, transformer.secondaries) }, () => 0);
@@ -135,3 +145,15 @@ export function judge(plan: Assessed, options: ChooseOptions): Broken[] {
 	const rank = (problem: Broken) => (isHard(problem) ? 0 : problem.cornerOnly ? 1 : 2);
 	return all.toSorted((a, b) => rank(a) - rank(b));
 }
+
+/** The group of lamps that a load is to be alike with. */
+export const groupOf = ({ runs }: Assessed, load: string | null): string | null => {
+	for (const { shape } of runs) for (const one of shape.loads) if (one.id === load) return one.alike;
+	return null;
+};
+/** Names a problem apart from its figures; `run` stands in for the problem's own run. */
+export const nameOf = (plan: Assessed, { code, load, run: own }: Broken, run = own): string =>
+	code === 'uneven' ? `uneven ${groupOf(plan, load)}` : `${code} ${run}`;
+/** How far beyond its limit; 0 where there is no figure. */
+export const excessOf = ({ value, limit }: Broken): number =>
+	value === null || limit === null ? 0 : Math.abs(value - limit);

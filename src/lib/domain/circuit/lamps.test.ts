@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { filament, loadAmps, loadFault } from './lamps';
+import { filament, lampAt, loadAmps, loadFault } from './lamps';
 import { halogen, led } from './networks.testing';
 
 describe('Fink & Beaty, Standard Handbook for Electrical Engineers, 11th ed., p. 22-8 (seen second-hand)', () => {
@@ -28,6 +28,27 @@ describe('Fink & Beaty, Standard Handbook for Electrical Engineers, 11th ed., p.
 
 test('LED: the product of volts and amperes is its volt-amperes, also below its window', () => {
 	for (const volts of [6, 9, 12, 15]) expect(loadAmps(led(5), volts) * volts).toBeCloseTo(5, 12);
+});
+
+describe('what is known of a lamp at the volts it gets', () => {
+	test('LED: its light inside its window, edges included; outside it is not known', () => {
+		for (const volts of [9, 12, 15])
+			expect(lampAt(led(5), volts)).toMatchObject({ state: 'right', light: 1, filament: null });
+		expect(lampAt(led(5), 8.99)).toMatchObject({ state: 'low', light: null });
+		expect(lampAt(led(5), 15.01)).toMatchObject({ state: 'high', light: null });
+	});
+	test('halogen: Fink & Beaty at any volts, said to be a guess beyond ±10 % of rated', () => {
+		const at = (volts: number) => lampAt(halogen(20), volts);
+		expect(at(11.4)).toMatchObject({ state: 'right', isBeyondPublished: false });
+		expect(at(11.4).light).toBeCloseTo(0.84, 3);
+		expect(at(10.8)).toMatchObject({ state: 'right', isBeyondPublished: false });
+		expect(at(13.2)).toMatchObject({ state: 'high', isBeyondPublished: false });
+		expect(at(10.7)).toMatchObject({ state: 'low', isBeyondPublished: true });
+		expect(at(10.7).filament).toEqual(filament(10.7 / 12));
+	});
+	test('a plain resistance has no window and no light', () => {
+		expect(lampAt({ kind: 'resistance', ohms: 10 }, 3)).toMatchObject({ state: 'right', light: null });
+	});
 });
 
 test('a load that cannot be worked out says why', () => {

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { loadAmps as drawnBy } from './lamps';
 import { anyNetwork, dice, led, type Family } from './networks.testing';
 import { solve } from './solve';
 import type { Network, Solution } from './types';
 
-const count = process.env.LONG ? 12_000 : 2_000;
+const count = process.env.LONG ? 60_000 : 12_000;
 const seeds = Array.from({ length: count }, (_, seed) => seed);
 type Solved = Extract<Solution, { ok: true }>;
 
@@ -39,7 +40,7 @@ const shuffled = <T>(list: T[], roll: () => number): T[] => {
 };
 
 describe(`laws on ${count} networks by lot`, () => {
-	test("Kirchhoff's current law at each node, Ohm's law along each segment", () => {
+	test("Kirchhoff's current law at each node, Ohm's law along each segment, each lamp's own law", () => {
 		each(all, (network, { volts, segmentAmps, loadAmps, sourceAmps, feedAmps }, seed) => {
 			const into = Array.from({ length: network.nodes }, () => 0);
 			into[0] = sourceAmps;
@@ -50,6 +51,10 @@ describe(`laws on ${count} networks by lot`, () => {
 			}
 			for (const [k, { node }] of network.loads.entries()) into[node]! -= loadAmps[k]!;
 			for (const [k, { node }] of (network.feeds ?? []).entries()) into[node]! += feedAmps![k]!;
+			for (const [k, { node, load }] of network.loads.entries()) {
+				hold(volts[node]! > 0, `seed ${seed}`);
+				hold(Math.abs(loadAmps[k]! - drawnBy(load, volts[node]!)) < 1e-8, `seed ${seed} load ${k}`);
+			}
 			hold(most(into) < 1e-10 * Math.max(1, Math.abs(sourceAmps)), `seed ${seed}`);
 			hold(Math.abs(network.sourceVolts - network.sourceOhms * sourceAmps - volts[0]!) < 1e-8, `seed ${seed}`);
 		});
@@ -147,4 +152,46 @@ describe(`laws on ${count} networks by lot`, () => {
 			for (const [n, v] of volts.entries()) hold(Math.abs(asMesh.volts[n]! - v) < 1e-9, `seed ${seed} node ${n}`);
 		});
 	});
+
+	// Each lamp's current from the volts before, Ohm's law from the tip to the supply and back, from the source volts down: nothing
+	// of the method of the solver, slow, and sure to end at the highest volts or below zero (it only ever descends).
+	test('LED only: the same as plain substitution, and no solution where that ends in none', () => {
+		let refused = 0;
+		for (const seed of seeds) {
+			const mixed = anyNetwork(seed, radial[seed % 2]);
+			const heavy = 1 + (seed % 9);
+			const network = { ...mixed, loads: mixed.loads.map(({ node }) => ({ node, load: led(heavy) })) };
+			const solution = solve(network);
+			const plain = substituted(network, heavy, solution.ok ? solution.volts : null);
+			if (solution.ok)
+				for (const [n, v] of plain.entries()) hold(Math.abs(v - solution.volts[n]!) < 1e-9, `seed ${seed} node ${n}`);
+			else {
+				refused++;
+				hold(Math.min(...plain) <= 0, `seed ${seed}: plain substitution ends at ${Math.min(...plain)} V`);
+			}
+		}
+		expect(refused).toBeGreaterThan(count / 100);
+	});
 });
+
+/** Volts by node; ends once it is within 1e-10 V of `expected`, at volts of zero or less, or after many rounds. */
+function substituted(
+	{ sourceVolts, sourceOhms, nodes, segments, loads }: Network,
+	voltAmps: number,
+	expected: number[] | null
+) {
+	const lamps = new Float64Array(nodes);
+	for (const { node } of loads) lamps[node]!++;
+	let volts = new Float64Array(nodes).fill(sourceVolts);
+	for (let round = 0; round < 100_000; round++) {
+		const amps = lamps.map((many, n) => (many * voltAmps) / volts[n]!);
+		for (let s = segments.length - 1; s >= 0; s--) amps[Math.min(segments[s]!.from, segments[s]!.to)]! += amps[s + 1]!;
+		const next = new Float64Array(nodes);
+		next[0] = sourceVolts - sourceOhms * amps[0]!;
+		for (const [s, { from, to, ohms }] of segments.entries())
+			next[s + 1] = next[Math.min(from, to)]! - ohms * amps[s + 1]!;
+		volts = next;
+		if (expected ? expected.every((v, n) => Math.abs(v - next[n]!) < 1e-10) : Math.min(...next) <= 0) break;
+	}
+	return volts;
+}

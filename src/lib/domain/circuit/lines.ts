@@ -3,10 +3,10 @@
  * few hundredths that u can move the curves bend by less than the `doubt` of `bounds.ts`, so that what surely fails is
  * left out without solving; what is taken is solved exactly.
  */
-import { levels, type Candidate, type Level, type Offer } from './candidates';
+import { levels, type Candidate, type Level } from './candidates';
 import { ohmsPerKm } from './conductors';
 import type { Cases } from './corners';
-import type { Sketcher } from './sketch';
+import type { Offer } from './offers';
 
 /** The cases by number, and the number of the terminal fraction that each goes by: the last two at nominal mains. */
 const caseNames = ['nominal', 'low', 'high', 'longHot', 'shortCold'] as const;
@@ -39,7 +39,7 @@ export interface Entrant {
 	bound: readonly (0 | 1 | 2 | 3 | 4)[];
 }
 
-function figuresAt(sketcher: Sketcher, { size, tapVolts, level }: Candidate, cases: Cases, u: Fractions): Float64Array {
+function figuresAt({ sketcher, size, tapVolts, level }: Candidate, cases: Cases, u: Fractions): Float64Array {
 	const found = new Float64Array(groupFigures + 2 * sketcher.groups.length).fill(Number.NaN);
 	caseNames.forEach((name, c) => {
 		if (c > 2 && level !== levels.still) return;
@@ -61,9 +61,9 @@ function figuresAt(sketcher: Sketcher, { size, tapVolts, level }: Candidate, cas
 }
 
 /** `from` and `to` differ in each case. A run without a solution weighs nothing, as in `assess.ts`. */
-function linesOf(sketcher: Sketcher, one: Candidate, cases: Cases, from: Fractions, to: Fractions): Lines {
-	const base = figuresAt(sketcher, one, cases, from);
-	const slope = figuresAt(sketcher, one, cases, to);
+function linesOf(one: Candidate, cases: Cases, from: Fractions, to: Fractions): Lines {
+	const base = figuresAt(one, cases, from);
+	const slope = figuresAt(one, cases, to);
 	for (let f = 0; f < base.length; f++) {
 		const c = f < groupFigures ? fractionOf[Math.floor(f / perCase)]! : 0;
 		slope[f] = (slope[f]! - base[f]!) / (to[c] - from[c]);
@@ -76,22 +76,20 @@ function linesOf(sketcher: Sketcher, one: Candidate, cases: Cases, from: Fractio
 /** The offers with their lines; `broken` names the groups that are not asked to be alike. */
 export function entrantsOf(
 	offers: Offer[],
-	sketchers: Sketcher[],
 	cases: Cases,
 	[from, to]: [Fractions, Fractions],
 	broken: Set<string>
 ): Entrant[] {
 	const known: string[] = [];
-	return offers.map((offer, run) => {
-		const sketcher = sketchers[run]!;
-		const groups = Int32Array.from(sketcher.groups, (name) => {
+	return offers.map((offer) => {
+		const groups = Int32Array.from(offer.candidates[0]!.sketcher.groups, (name) => {
 			if (broken.has(name)) return -1;
 			const at = known.indexOf(name);
 			return at < 0 ? known.push(name) - 1 : at;
 		});
 		return {
 			offer,
-			lines: offer.candidates.map((one) => linesOf(sketcher, one, cases, from, to)),
+			lines: offer.candidates.map((one) => linesOf(one, cases, from, to)),
 			groups,
 			bound: bound[offer.level]
 		};

@@ -84,6 +84,8 @@ function eliminate(buses: number, held: Uint8Array, wires: Wire[]): Elimination 
 /** `wires` have ohms above zero and join different buses; a bus that a feed without ohms holds is never eliminated. */
 export class Mesh implements Linear {
 	readonly buses: number;
+	moved = 0;
+	least = 0;
 	private readonly held: Uint8Array;
 	private readonly heldVolts: Float64Array;
 	/** What known volts add at the buses beside them. */
@@ -118,7 +120,31 @@ export class Mesh implements Linear {
 		this.fixedDraw[bus]! -= volts / ohms;
 	}
 
-	pass(slope: Float64Array, draw: Float64Array, volts: Float64Array): number {
+	pass(slope: Float64Array, draw: Float64Array, led: Float64Array, volts: Float64Array, next: Float64Array): number {
+		for (let bus = 0; bus < this.buses; bus++) {
+			const amps = led[bus]! / volts[bus]!;
+			slope[bus]! -= amps / volts[bus]!;
+			draw[bus]! += 2 * amps;
+		}
+		const stuck = this.solve(slope, draw, next);
+		if (stuck >= 0) return stuck;
+		this.moved = 0;
+		this.least = Infinity;
+		for (let bus = 0; bus < this.buses; bus++) {
+			const by = Math.abs(next[bus]! - volts[bus]!);
+			if (by > this.moved || by !== by) this.moved = by;
+			if (next[bus]! < this.least || next[bus] !== next[bus]) this.least = next[bus]!;
+		}
+		return -1;
+	}
+
+	fall(amps: Float64Array, led: Float64Array, volts: Float64Array, next: Float64Array): void {
+		for (let bus = 0; bus < this.buses; bus++) amps[bus]! += led[bus]! / volts[bus]!;
+		this.solve(new Float64Array(this.buses), amps, next);
+	}
+
+	/** All loads as lines; returns as `pass` does. */
+	private solve(slope: Float64Array, draw: Float64Array, volts: Float64Array): number {
 		const { buses, held, siemens, pivots } = this;
 		const { order, neighbours, wires, between } = this.plan;
 		siemens.set(this.plan.siemens);

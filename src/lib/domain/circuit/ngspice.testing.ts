@@ -19,24 +19,39 @@ function source(name: string, node: string, load: Load): string {
 			return `R${name} ${node} 0 ${number(load.ohms)}`;
 	}
 }
-/** ngspice turns a resistor of zero ohms into one of 1 mΩ: a source of zero volts stands in for it. */
+/** Nodes that segments of no ohms make one, by the least of their numbers: ngspice turns a resistor of zero ohms into one of 1 mΩ. */
+function joined({ nodes, segments }: Network): number[] {
+	const one = Array.from({ length: nodes }, (_, n) => n);
+	for (let changed = true; changed;) {
+		changed = false;
+		for (const { from, to, ohms } of segments) {
+			if (ohms > 0 || one[from] === one[to]) continue;
+			one[from] = one[to] = Math.min(one[from]!, one[to]!);
+			changed = true;
+		}
+	}
+	return one;
+}
 const link = (name: string, a: string, b: string, ohms: number): string =>
 	ohms === 0 ? `V${name} ${a} ${b} 0` : `R${name} ${a} ${b} ${number(ohms)}`;
 
 /** Netlist lines; `k` keeps the names of one network apart from the next one's. */
 export function netlist(network: Network, k: number): string[] {
-	const node = (n: number) => `n${k}_${n}`;
+	const one = joined(network);
+	const node = (n: number) => `n${k}_${one[n]!}`;
 	const top = number(Math.max(network.sourceVolts, ...(network.feeds ?? []).map(({ volts }) => volts)));
 	return [
 		`Vs${k} s${k} 0 ${number(network.sourceVolts)}`,
 		link(`z${k}`, `s${k}`, node(0), network.sourceOhms),
-		...network.segments.map(({ from, to, ohms }, i) => link(`w${k}_${i}`, node(from), node(to), ohms)),
+		...network.segments.flatMap(({ from, to, ohms }, i) =>
+			one[from] === one[to] ? [] : [link(`w${k}_${i}`, node(from), node(to), ohms)]
+		),
 		...network.loads.map(({ node: n, load }, i) => source(`l${k}_${i}`, node(n), load)),
 		...(network.feeds ?? []).flatMap(({ node: n, volts, ohms }, i) => [
 			`Vf${k}_${i} f${k}_${i} 0 ${number(volts)}`,
 			link(`y${k}_${i}`, `f${k}_${i}`, node(n), ohms)
 		]),
-		...Array.from({ length: network.nodes }, (_, n) => `.nodeset v(${node(n)})=${top}`)
+		...[...new Set(one)].map((n) => `.nodeset v(${node(n)})=${top}`)
 	];
 }
 
@@ -78,21 +93,25 @@ function readRaw(text: string): Map<string, number> {
 
 export const didNotSettle = 'ngspice did not settle on a network';
 
+/** Volts at which the floor in the netlist may hold a lamp, or draw it below zero: ngspice then ended where no circuit does. */
+export const atFloor = 2e-3;
+
 /**
- * Volts by node for each network, all in one ngspice process and one matrix; where that does not settle, one process
- * each. Throws when ngspice is missing or will not settle on a single network, so that no case is dropped.
+ * Volts by node for each network, all in one ngspice process and one matrix; where that does not settle, or with one of several at no volts to
+ * speak of, one process each. Throws when ngspice is missing or will not settle on a single network, so that no case is dropped.
  */
 export function ngspiceVolts(networks: Network[]): number[][] {
 	if (networks.length === 0) return [];
 	const found = run(networks);
-	if (found)
-		return networks.map(({ nodes }, k) =>
-			Array.from({ length: nodes }, (_, n) => {
-				const volts = found.get(`n${k}_${n}`);
-				if (volts === undefined) throw new Error(`ngspice gave no volts for node ${n} of network ${k}`);
-				return volts;
-			})
-		);
+	const volts = found && networks.map((network, k) => readVolts(found, network, k));
+	if (volts && (networks.length === 1 || volts.flat().every((v) => v > atFloor))) return volts;
 	if (networks.length === 1) throw new Error(didNotSettle);
 	return networks.map((network) => ngspiceVolts([network])[0]!);
 }
+
+const readVolts = (found: Map<string, number>, network: Network, k: number): number[] =>
+	joined(network).map((n) => {
+		const volts = found.get(`n${k}_${n}`);
+		if (volts === undefined) throw new Error(`ngspice gave no volts for node ${n} of network ${k}`);
+		return volts;
+	});

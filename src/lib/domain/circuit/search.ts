@@ -8,7 +8,7 @@ import { Bounds, type Sag } from './bounds';
 import type { Candidate } from './candidates';
 import type { Entrant } from './lines';
 
-const looks = 6000;
+const looks = 12_000;
 const failures = 30;
 
 export interface Terms {
@@ -17,6 +17,8 @@ export interface Terms {
 	even: boolean;
 	/** Amperes of a cable of that candidate. */
 	ampsLimit: (candidate: Candidate) => number;
+	/** Only what costs less is of use. */
+	atMost: number;
 }
 /** Whole hundredths of a cent, so that the order of adding does not decide between equals. */
 const price = (cost: number) => Math.round(cost * 1e4);
@@ -79,6 +81,7 @@ export function cheapest<T>(
 	/** How many of the chosen rule a candidate out. */
 	const barred = Int32Array.from(dead);
 	const chosen = new Int32Array(runs);
+	const most = terms.atMost < Infinity ? price(terms.atMost) : Infinity;
 	let best: { found: T; cost: number; rank: number } | null = null;
 	let looked = 0;
 	let failed = 0;
@@ -96,7 +99,7 @@ export function cheapest<T>(
 		return { cost, rank };
 	};
 	const isBeaten = (cost: number, rank: number): boolean =>
-		best !== null && (cost > best.cost || (cost === best.cost && rank >= best.rank));
+		cost >= most || (best !== null && (cost > best.cost || (cost === best.cost && rank >= best.rank)));
 	const holds = (depth: number): boolean => {
 		if (!bounds.settle(depth)) return false;
 		for (let run = 0; run < depth; run++)

@@ -23,6 +23,8 @@ export interface Sketch {
 	lows: number[];
 	highs: number[];
 }
+/** Shared by all sketches without groups: most have none. */
+const none: number[] = [];
 const failed: Sketch = {
 	ok: false,
 	lowRoom: -Infinity,
@@ -54,9 +56,13 @@ export class Sketcher {
 	private readonly most: Float64Array;
 	private readonly compiled: Compiled | null;
 
-	/** `shape` is a sound network. */
-	constructor(shape: RunShape) {
+	/** Least of the upper edges of its lamps' windows, volts. */
+	readonly lowestTop: number;
+
+	/** `shape` is a sound network. `groups` come first in `this.groups`: the ways of one run have theirs in one order. */
+	constructor(shape: RunShape, groups: readonly string[] = []) {
 		this.shape = shape;
+		this.groups.push(...groups);
 		this.groupOf = Int32Array.from(shape.loads, ({ alike }) => {
 			if (alike === null) return -1;
 			const known = this.groups.indexOf(alike);
@@ -65,11 +71,12 @@ export class Sketcher {
 		const { nodes, segments, loads } = shape;
 		this.least = Float64Array.from(loads, ({ load }) => window(load)?.min ?? -Infinity);
 		this.most = Float64Array.from(loads, ({ load }) => window(load)?.max ?? Infinity);
+		this.lowestTop = this.most.reduce((least, top) => Math.min(least, top), Infinity);
 		const tree = rootTree({
 			sourceVolts: 1,
 			sourceOhms: 0,
 			nodes,
-			segments: segments.map((s) => ({ ...s, ohms: 0 })),
+			segments: segments.map(({ from, to }) => ({ from, to, ohms: 0 })),
 			loads
 		});
 		const ohms = new Float64Array(nodes);
@@ -123,8 +130,8 @@ export class Sketcher {
 	/** `at`: index into `volts` by load; the load's own number where null. */
 	private read(volts: Float64Array, at: Int32Array | null, amps: number, cable: number): Sketch {
 		const { groupOf, least, most, groups } = this;
-		const lows: number[] = [];
-		const highs: number[] = [];
+		const lows: number[] = groups.length === 0 ? none : [];
+		const highs: number[] = groups.length === 0 ? none : [];
 		for (let g = 0; g < groups.length; g++) {
 			lows.push(Infinity);
 			highs.push(-Infinity);

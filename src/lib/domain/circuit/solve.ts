@@ -1,56 +1,41 @@
 /**
  * The solution of a two-wire network: trees by a ladder pass, rings and several feeds by star-mesh elimination, lamps
- * by monotone Newton iteration (see `ladder.ts`, `mesh.ts`, `newton.ts`).
+ * by Newton iteration (see `sheet.ts`, `ladder.ts`, `mesh.ts`, `newton.ts`).
  */
-import { faultOf, type Failure } from './check';
-import { Ladder } from './ladder';
-import { loadAmps } from './lamps';
+import { faultOf, island, type Failure } from './check';
 import { Mesh, type Wire } from './mesh';
-import { hang, settle, Work, type Settled } from './newton';
+import { carry, exponent, hang, settle, Work, type Hung, type Settled } from './newton';
+import { Sheet } from './sheet';
 import { rootTree, spanningTree, type Rooted } from './tree';
 import type { Network, Solution } from './types';
 
 const failure = (why: Failure['why'], at: number, message: string): Failure => ({ ok: false, why, at, message });
 
-/** Pushed number by number: a list of doubles from the start, without a copy on the way. */
-function list(values: Float64Array): number[] {
-	const numbers: number[] = [];
-	for (let k = 0; k < values.length; k++) numbers.push(values[k]!);
-	return numbers;
+const halves: number[] = [];
+/** `count` numbers to be overwritten: doubles from the start and of its final length, so that the engine never moves it. */
+function list(count: number): number[] {
+	while (halves.length < count) halves.push(0.5);
+	return halves.slice(0, count);
 }
 
-/** Amperes by segment and at the source, from the loads up the tree, with `leaving` amperes leaving each node. */
-function gather(network: Network, tree: Rooted, leaving: Float64Array, segmentAmps: Float64Array): number {
-	const { order, parent, via } = tree;
-	for (let p = tree.reached - 1; p > 0; p--) {
-		const above = order[parent[p]!]!;
-		const s = via[p]!;
-		const amps = leaving[order[p]!]!;
-		segmentAmps[s] = network.segments[s]!.from === above ? amps : -amps;
-		leaving[above]! += amps;
+/** Amperes and volt-amperes by load, of volts by bus. */
+function drawn({ bus, kind, factor, halogens, resistances }: Hung, loads: number, volts: Float64Array) {
+	const loadAmps = list(loads);
+	const loadVoltAmps = list(loads);
+	for (let k = 0; k < loads; k++) {
+		const f = factor[k]!;
+		loadAmps[k] = f / volts[bus[k]!]!;
+		loadVoltAmps[k] = f;
 	}
-	return leaving[0]!;
-}
-
-function lampsAt({ nodes, loads }: Network, volts: number[]) {
-	const leaving = new Float64Array(nodes);
-	const amps: number[] = [];
-	const voltAmps: number[] = [];
-	for (let k = 0; k < loads.length; k++) {
-		const { node, load } = loads[k]!;
-		const drawn = loadAmps(load, volts[node]!);
-		leaving[node]! += drawn;
-		amps.push(drawn);
-		voltAmps.push(drawn * volts[node]!);
+	if (halogens + resistances === 0) return { loadAmps, loadVoltAmps };
+	for (let k = 0; k < loads; k++) {
+		if (kind[k] === 0) continue;
+		const v = volts[bus[k]!]!;
+		const amps = factor[k]! * (kind[k] === 1 ? v ** exponent : v);
+		loadAmps[k] = amps;
+		loadVoltAmps[k] = amps * v;
 	}
-	return { leaving, loadAmps: amps, loadVoltAmps: voltAmps };
-}
-
-/** Volts by node from volts by bus. */
-function pick(byBus: Float64Array, busOf: Int32Array): number[] {
-	const volts: number[] = [];
-	for (let n = 0; n < busOf.length; n++) volts.push(byBus[busOf[n]!]!);
-	return volts;
+	return { loadAmps, loadVoltAmps };
 }
 
 function tooMuch(settled: Extract<Settled, { ok: false }>, node: number): Failure {
@@ -67,27 +52,48 @@ function tooMuch(settled: Extract<Settled, { ok: false }>, node: number): Failur
 			);
 }
 
-/** Room for a tree, kept for the next of the same size: what is in it is written before it is read. */
-let room = { ohms: new Float64Array(1), shares: new Float64Array(1), work: new Work(1) };
-function roomFor(nodes: number): typeof room {
-	if (room.ohms.length !== nodes)
-		room = { ohms: new Float64Array(nodes), shares: new Float64Array(nodes), work: new Work(nodes) };
-	return room;
+let sheet = new Sheet(64);
+/** Above this a sheet is not kept, so that one very large network does not hold its room for good. */
+const mostKept = 2 ** 16;
+/** The sheet, grown if need be: what is on it is written before it is read. */
+function sheetFor({ nodes, loads }: Network): Sheet {
+	const needed = Math.max(nodes, loads.length);
+	if (needed > mostKept) return new Sheet(needed);
+	if (needed > sheet.capacity) sheet = new Sheet(2 ** Math.ceil(Math.log2(needed)));
+	return sheet;
 }
 
-function solveTree(network: Network, tree: Rooted): Solution {
-	const { segments, nodes } = network;
-	const { ohms, shares, work } = roomFor(nodes);
-	ohms[0] = network.sourceOhms;
-	for (let p = 1; p < nodes; p++) ohms[p] = segments[tree.via[p]!]!.ohms;
-	const ladder = new Ladder(tree, ohms, network.sourceVolts, shares);
-	const settled = settle(ladder, hang(network.loads, tree.position), network.sourceVolts, work);
-	if (!settled.ok) return tooMuch(settled, tree.order[settled.bus]!);
-	const volts = pick(settled.volts, tree.position);
-	const { leaving, ...lamps } = lampsAt(network, volts);
-	const segmentAmps = new Float64Array(segments.length);
-	const sourceAmps = gather(network, tree, leaving, segmentAmps);
-	return { ok: true, volts, segmentAmps: list(segmentAmps), ...lamps, sourceAmps, steps: settled.steps };
+/** What is on the sheet: nodes by position, each segment before the one it leads to. `order`: node by position, if not the same. */
+function solveSheet(
+	{ nodes, loads, sourceVolts }: Network,
+	{ ladder, hung, work, sense }: Sheet,
+	order: Int32Array | null
+): Solution {
+	const settled = settle(ladder, hung, sourceVolts, work);
+	if (!settled.ok) return tooMuch(settled, order ? order[settled.bus]! : settled.bus);
+	const { loadAmps, loadVoltAmps } = drawn(hung, loads.length, settled.volts);
+	carry(ladder, hung, work);
+	const { draw, next } = work;
+	const best = settled.isHigh ? next : settled.volts;
+	const volts = list(nodes);
+	const segmentAmps = list(nodes - 1);
+	volts[0] = best[0]!;
+	for (let p = 1; p < nodes; p++) {
+		volts[p] = best[p]!;
+		segmentAmps[p - 1] = draw[p]! * sense[p]!;
+	}
+	return { ok: true, volts, segmentAmps, loadAmps, loadVoltAmps, sourceAmps: draw[0]!, steps: settled.steps };
+}
+
+/** Any sound tree: laid on the sheet in the order it was walked, and back. */
+function solveWalked(network: Network, tree: Rooted): Solution {
+	const laid = sheetFor(network);
+	laid.lay(network, tree);
+	const solution = solveSheet(network, laid, tree.order);
+	if (!solution.ok) return solution;
+	const segmentAmps = list(network.segments.length);
+	for (let p = 1; p < network.nodes; p++) segmentAmps[tree.via[p]!] = solution.segmentAmps[p - 1]!;
+	return { ...solution, volts: Array.from(tree.position, (p) => solution.volts[p]!), segmentAmps };
 }
 
 /** Nodes joined by segments of no resistance are one bus, named by its place in the order of first nodes. */
@@ -123,30 +129,38 @@ function solveMesh(network: Network): Solution {
 		...feeds.map(({ node, volts, ohms }) => ({ bus: bus[node]!, volts, ohms }))
 	]);
 	const top = Math.max(sourceVolts, ...feeds.map(({ volts }) => volts));
-	const settled = settle(linear, hang(network.loads, bus), top, new Work(buses));
+	const hung = hang(network.loads, bus);
+	const settled = settle(linear, hung, top, new Work(buses));
 	if (!settled.ok) return tooMuch(settled, bus.indexOf(settled.bus));
-	const volts = pick(settled.volts, bus);
-	const { leaving, ...lamps } = lampsAt(network, volts);
-	const segmentAmps = new Float64Array(segments.length);
+	const byNode = Float64Array.from(bus, (b) => settled.volts[b]!);
+	const lamps = drawn(hung, network.loads.length, settled.volts);
+	const leaving = new Float64Array(network.nodes);
+	for (let k = 0; k < network.loads.length; k++) leaving[network.loads[k]!.node]! += lamps.loadAmps[k]!;
+	const segmentAmps = list(segments.length);
 	for (const s of chords) {
 		const { from, to, ohms } = segments[s]!;
-		const amps = (volts[from]! - volts[to]!) / ohms;
+		const amps = (byNode[from]! - byNode[to]!) / ohms;
 		segmentAmps[s] = amps;
 		leaving[from]! += amps;
 		leaving[to]! -= amps;
 	}
 	const feedAmps = feeds.map(({ node, volts: open, ohms }) => {
-		const amps = (open - volts[node]!) / ohms;
+		const amps = (open - byNode[node]!) / ohms;
 		leaving[node]! -= amps;
 		return amps;
 	});
-	const sourceAmps = gather(network, tree, leaving, segmentAmps);
+	for (let p = tree.reached - 1; p > 0; p--) {
+		const amps = leaving[tree.order[p]!]!;
+		const above = tree.order[tree.parent[p]!]!;
+		segmentAmps[tree.via[p]!] = segments[tree.via[p]!]!.from === above ? amps : -amps;
+		leaving[above]! += amps;
+	}
 	return {
 		ok: true,
-		volts,
-		segmentAmps: list(segmentAmps),
+		volts: Array.from(byNode),
+		segmentAmps,
 		...lamps,
-		sourceAmps,
+		sourceAmps: leaving[0]!,
 		...(network.feeds && { feedAmps }),
 		steps: settled.steps
 	};
@@ -158,13 +172,15 @@ function solveMesh(network: Network): Solution {
  * Of several mathematical solutions it is the one with the highest volts. The same network gives the same bits.
  */
 export function solve(network: Network): Solution {
+	const hasFeeds = (network.feeds?.length ?? 0) > 0;
+	if (!hasFeeds && network.segments.length === network.nodes - 1) {
+		const laid = sheetFor(network);
+		if (laid.read(network)) return solveSheet(network, laid, null);
+	}
 	const fault = faultOf(network);
 	if (fault) return fault;
 	const tree = rootTree(network);
 	const cutOff = tree.reached < network.nodes ? tree.position.indexOf(-1) : -1;
-	if (cutOff >= 0) {
-		const fed = network.feeds?.length ? ' from node 0' : '';
-		return failure('island', cutOff, `Node ${cutOff} is not connected to the supply${fed}. Join it with a cable.`);
-	}
-	return tree.chords.length === 0 && !network.feeds?.length ? solveTree(network, tree) : solveMesh(network);
+	if (cutOff >= 0) return island(cutOff, network);
+	return tree.chords.length > 0 || hasFeeds ? solveMesh(network) : solveWalked(network, tree);
 }

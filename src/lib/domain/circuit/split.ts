@@ -4,12 +4,12 @@ import { rootTree } from './tree';
 import type { Load, RunShape } from './types';
 
 /** The part of a tree that feeds `loads`, nodes numbered afresh in the order of the walk from the supply. */
-function branchFor(shape: RunShape, loads: RunShape['loads'], id: string): RunShape {
+function branchFor(shape: RunShape, loads: RunShape['loads'], id: string, laying: number): RunShape {
 	const network = {
 		sourceVolts: 1,
 		sourceOhms: 0,
 		nodes: shape.nodes,
-		segments: shape.segments.map((s) => ({ ...s, ohms: 0 })),
+		segments: shape.segments.map(({ from, to }) => ({ from, to, ohms: 0 })),
 		loads: []
 	};
 	const { order, position, parent, via } = rootTree(network);
@@ -24,7 +24,15 @@ function branchFor(shape: RunShape, loads: RunShape['loads'], id: string): RunSh
 		number[p] = nodes++;
 		segments.push({ from: number[parent[p]!]!, to: number[p]!, metres: shape.segments[via[p]!]!.metres });
 	}
-	return { id, nodes, segments, loads: loads.map((l) => ({ ...l, node: number[position[l.node]!]! })) };
+	const feed = shape.feed && { feed: shape.feed };
+	return {
+		id,
+		...feed,
+		laying,
+		nodes,
+		segments,
+		loads: loads.map((l) => ({ ...l, node: number[position[l.node]!]! }))
+	};
 }
 
 /** Position of each node along a walk that finishes one branch before the next, without recursion. */
@@ -47,7 +55,7 @@ function branchOrder(shape: RunShape): Float64Array {
 
 /**
  * Two runs for one: the lamps met first on the walk from the supply, up to half the volt-amperes, on the one, the rest on a
- * cable of their own along the same trench. Null for a run with rings, without a solution to measure by, or of one lamp.
+ * cable of their own along the same trench, whose cost stays with the first. Null for a run with rings, without a solution to measure by, or of one lamp.
  */
 export function splitRun(shape: RunShape): [RunShape, RunShape] | null {
 	if (shape.loads.length < 2 || shape.segments.length !== shape.nodes - 1) return null;
@@ -55,7 +63,7 @@ export function splitRun(shape: RunShape): [RunShape, RunShape] | null {
 		sourceVolts: 1,
 		sourceOhms: 0,
 		nodes: shape.nodes,
-		segments: shape.segments.map((s) => ({ ...s, ohms: s.metres })),
+		segments: shape.segments.map(({ from, to, metres }) => ({ from, to, ohms: metres })),
 		loads: []
 	});
 	if (!check.ok) return null;
@@ -67,7 +75,10 @@ export function splitRun(shape: RunShape): [RunShape, RunShape] | null {
 	let cut = 0;
 	while (cut < loads.length - 1 && (cut === 0 || sum + weight(loads[cut]!.load) <= half))
 		sum += weight(loads[cut++]!.load);
-	return [branchFor(shape, loads.slice(0, cut), shape.id), branchFor(shape, loads.slice(cut), `${shape.id}'`)];
+	return [
+		branchFor(shape, loads.slice(0, cut), shape.id, shape.laying ?? 0),
+		branchFor(shape, loads.slice(cut), `${shape.id}'`, 0)
+	];
 }
 
 /**

@@ -19,19 +19,26 @@ export interface Part {
 	tapVolts: number;
 }
 
+/** Written out key by key: objects of one make are what the solver reads fastest. */
 function perUnit(load: Load, tap: number): Load {
 	switch (load.kind) {
 		case 'led':
-			return { ...load, minVolts: load.minVolts / tap, maxVolts: load.maxVolts / tap };
+			return {
+				kind: 'led',
+				voltAmps: load.voltAmps,
+				minVolts: load.minVolts / tap,
+				maxVolts: load.maxVolts / tap
+			};
 		case 'halogen':
 			return {
-				...load,
+				kind: 'halogen',
+				watts: load.watts,
 				ratedVolts: load.ratedVolts / tap,
 				minVolts: load.minVolts / tap,
 				maxVolts: load.maxVolts / tap
 			};
 		case 'resistance':
-			return { ...load, ohms: load.ohms / tap ** 2 };
+			return { kind: 'resistance', ohms: load.ohms / tap ** 2 };
 	}
 }
 

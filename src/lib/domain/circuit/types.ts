@@ -65,11 +65,14 @@ export interface RunShape {
 }
 /** One run and the ways it may be laid: the same loads, by id, in other shapes. */
 export interface RunWays {
-	/** The plain way, which takes the least cable. All ways bear its id. */
+	/** The plain way: no other takes less cable or costs less to lay. All ways bear its id. */
 	shape: RunShape;
 	/** The other ways, made only when one of them could be better. */
 	others?: () => RunShape[];
-	/** Held by hand: nothing else is chosen for this run. */
+	/**
+	 * Held by hand: nothing else is chosen for this run. A size without a price is taken to be in hand already, at no
+	 * price; a tap that no transformer has is tried all the same, with the problem `no-tap`.
+	 */
 	held?: { size?: CableSize; tapVolts?: number };
 }
 export interface TransformerOption {
@@ -121,6 +124,8 @@ export interface ChoiceProblem {
 		| 'cable-amps'
 		| 'secondary-amps'
 		| 'transformer-load'
+		/** The run is held on a tap that the transformer does not have; `value` is that tap. */
+		| 'no-tap'
 		| 'bad-network';
 	run: string | null;
 	load: string | null;
@@ -129,7 +134,7 @@ export interface ChoiceProblem {
 	limit: number | null;
 	/** True when the nominal case is right and only a corner (rule cable.corners) breaks the limit. */
 	cornerOnly: boolean;
-	/** What would cure it, each tried by solving, the cheapest first. */
+	/** What would cure it, each tried by solving, the cheapest first. Worked out when first read. */
 	cures: Cure[];
 }
 /** A change that puts a problem right, solved before it is offered. The caller puts it into words. */
@@ -166,7 +171,7 @@ export interface Choice {
 	loadWatts: number;
 	/** Price of cable, laying and transformer. */
 	cost: number;
-	/** By run at most two: the next dearer that keeps every limit too, and the next cheaper, which does not. */
+	/** By run at most two: the next dearer that keeps every limit too, and the next cheaper, which does not. Worked out when first read. */
 	alternatives: Alternative[];
 	/** Empty when every limit is met. */
 	problems: ChoiceProblem[];

@@ -6,10 +6,8 @@ import type { Yard } from '../yard/schema';
 import { daysInYear } from './ephemeris';
 import type { PowerPoint } from './types';
 
-export const rounded = (value: number, decimals: number): number => {
-	const scale = 10 ** decimals;
-	return Math.round(value * scale) / scale;
-};
+/** As it is printed: `toFixed` and rounding by hand part on ties. */
+export const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals));
 const hoursInYear = daysInYear * 24;
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 export const monthNames = [

@@ -1,14 +1,31 @@
 /** What keeps a lamp from standing at a point. Metres; frame of the site. */
 import { boxOf, inPolygon, moved, padded, type Box, type Line, type Point, type Polygon } from '../shared/geometry';
-import { rules } from '../shared/rules';
-import type { Site, Wall } from '../site';
+import { rules, type RuleId } from '../shared/rules';
+import type { Site, Tree, Wall } from '../site';
 import { PointGrid } from './grid';
 
 export type Cause =
-	'walk' | 'drive' | 'house' | 'wall' | 'water' | 'porch' | 'seating' | 'door' | 'garage' | 'trunk' | 'fixture' | 'lot';
+	| 'walk'
+	| 'drive'
+	| 'house'
+	| 'wall'
+	| 'water'
+	| 'porch'
+	| 'seating'
+	| 'door'
+	| 'garage'
+	| 'receptacle'
+	| 'eaves'
+	| 'trunk'
+	| 'crown'
+	| 'fixture'
+	| 'lot';
 
-/** How a lamp stands: a path light keeps its distance from walks; a lamp on a wall or a step's cheek is in nobody's way at a door. */
-export type Standing = 'path' | 'ground' | 'mounted';
+/**
+ * How a lamp stands: a path light keeps its distance from walks; one that shines up at a tree keeps out from under eaves; a
+ * lamp on a wall or a step's cheek is in nobody's way at a door.
+ */
+export type Standing = 'path' | 'ground' | 'up' | 'mounted';
 
 interface Obstacle {
 	cause: Cause;
@@ -22,11 +39,16 @@ interface Obstacle {
 	centre: Line;
 	half: number;
 }
-/** Metres between lamps of any two fixtures: our assumption, room for a spade. */
-export const apart = 0.3;
-/** Depth kept free in front of a door and of a garage door, metres: one step, and a car's length (from memory). */
-const frontOf = { door: 1, garage: 5 } as const;
+const { apart, doorFront, garageFront, receptacle: receptacleFront, eaves, flare } = rules['place.clear'].figures;
+const frontOf = { door: doorFront, garage: garageFront } as const;
 const slack = 1e-6;
+
+/** Metres beyond the bark that the foot of a trunk spreads: no lamp stands on it. */
+export const rootFlare = (trunkDiameter: number): number => flare * trunkDiameter;
+
+/** Whether a tree is clothed to the ground, so that a lamp by its trunk would shine into twigs (rule tree.skirt). */
+export const isSkirted = ({ form, crownBase }: Pick<Tree, 'form' | 'crownBase'>): boolean =>
+	(form === 'conical' || form === 'columnar') && crownBase < rules['tree.skirt'].figures.base;
 
 /** Metres from a point to a ring (0 inside) or an open line. Written out without objects: it is the inner loop. */
 function away(p: Point, ring: Polygon, open: boolean): number {
@@ -84,6 +106,9 @@ function obstaclesOf(site: Site): Obstacle[] {
 		if (area.kind === 'seating') add('seating', area.polygon, 0.05);
 	}
 	add('house', site.house, 0.02);
+	add('eaves', site.house, eaves);
+	// One that is only supposed may be anywhere.
+	if (site.receptacle?.known) add('receptacle', [site.receptacle.at, site.receptacle.at], receptacleFront, true);
 	for (const strip of site.strips)
 		add(
 			strip.kind,
@@ -114,11 +139,15 @@ export function survey(site: Site): Ground {
 	const obstacles = obstaclesOf(site);
 	const walkClear = rules['path.setback'].figures.low;
 	const fixtures = new PointGrid<null>(2);
-	const trunks = new PointGrid<number>(2);
+	const trunks = new PointGrid<{ radius: number; cause: Cause }>(2);
 	let widestTrunk = 0;
 	for (const tree of site.trees) {
-		trunks.add(tree.at, tree.trunkDiameter / 2);
-		widestTrunk = Math.max(widestTrunk, tree.trunkDiameter / 2);
+		const foot = tree.trunkDiameter / 2 + Math.max(0.05, rootFlare(tree.trunkDiameter));
+		trunks.add(tree.at, { radius: foot, cause: 'trunk' });
+		widestTrunk = Math.max(widestTrunk, foot);
+		if (!isSkirted(tree) || tree.spread / 2 <= foot) continue;
+		trunks.add(tree.at, { radius: tree.spread / 2, cause: 'crown' });
+		widestTrunk = Math.max(widestTrunk, tree.spread / 2);
 	}
 	const inLot = (p: Point, radius: number): boolean =>
 		p.y <= site.street - radius + slack &&
@@ -128,15 +157,20 @@ export function survey(site: Site): Ground {
 		blocked(p, radius, standing) {
 			if (!inLot(p, radius)) return 'lot';
 			for (const { cause, ring, open, box, clear, centre, half } of obstacles) {
-				if (standing === 'mounted' && (cause === 'door' || cause === 'garage')) continue;
+				if (standing === 'mounted' && (cause === 'door' || cause === 'garage' || cause === 'receptacle')) continue;
+				if (cause === 'eaves' && standing !== 'up') continue;
 				const need = radius + (cause === 'walk' && standing === 'path' ? walkClear : clear) - slack;
 				// The box is padded by the least clear distance only: widen it to this lamp's need.
 				const grow = need - clear;
 				if (p.x < box.minX - grow || p.x > box.maxX + grow || p.y < box.minY - grow || p.y > box.maxY + grow) continue;
 				if (away(p, ring, open) < need || (half > 0 && nearCentre(p, centre, half + need))) return cause;
 			}
-			if (trunks.some(p, widestTrunk + radius + 0.05, (trunk, distance) => distance < trunk + radius + 0.05 - slack))
-				return 'trunk';
+			let stem: Cause | null = null;
+			trunks.some(p, widestTrunk + radius, (tree, distance) => {
+				if (distance < tree.radius + radius - slack) stem = tree.cause;
+				return stem === 'trunk';
+			});
+			if (stem) return stem;
 			return fixtures.some(p, apart, (_, distance) => distance < apart - slack) ? 'fixture' : null;
 		},
 		occupy: (p) => fixtures.add(p, null)
@@ -155,7 +189,21 @@ export const causeWords = (cause: Cause, clear: string): string =>
 		seating: 'the seating place is there',
 		door: 'it would stand in front of a door',
 		garage: 'it would stand in front of the garage door',
+		receptacle: 'it would be in the way of the receptacle',
+		eaves: 'the eaves would catch its beam',
 		trunk: 'a trunk stands there',
+		crown: 'a tree is clothed to the ground there',
 		fixture: 'another light stands there',
 		lot: 'it would be outside your lot'
 	})[cause];
+
+const ruleOf: Partial<Record<Cause, RuleId>> = {
+	walk: 'path.setback',
+	drive: 'drive.setback',
+	water: 'water.clear',
+	door: 'wall.openings',
+	garage: 'wall.openings',
+	crown: 'tree.skirt'
+};
+/** The rule that keeps a lamp from where a cause is. */
+export const ruleFor = (cause: Cause): RuleId => ruleOf[cause] ?? 'place.clear';

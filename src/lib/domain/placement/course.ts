@@ -101,3 +101,48 @@ export function leadSide(course: Course, middle: number): Side {
 	const towardsHouse = left.x * (middle - start.x);
 	return towardsHouse >= -1e-9 ? 'left' : 'right';
 }
+
+/** Metres along one edge of a walk or drive: outside a bend it is longer than the centre line, inside shorter. */
+export interface Edge {
+	length: number;
+	/** Metres along the edge abreast of a place on the centre line. */
+	along: (at: number) => number;
+	/** The place on the centre line abreast of so many metres along the edge. */
+	abreast: (along: number) => number;
+}
+/** Metres between the places at which an edge is measured. */
+const sampled = 0.5;
+
+/** The line `out` metres outside an edge, measured along itself. */
+export function edgeOf(course: Course, side: Side, out: number): Edge {
+	const at = [...new Set([...stations(course.strip.centre), ...evenly(course.length)])].sort((a, b) => a - b);
+	const along: number[] = [];
+	let last: Point | null = null;
+	for (const s of at) {
+		const p = course.beside(s, side, out);
+		along.push(last ? along.at(-1)! + Math.hypot(p.x - last.x, p.y - last.y) : 0);
+		last = p;
+	}
+	return {
+		length: along.at(-1) ?? 0,
+		along: (s) => mapped(at, along, s),
+		abreast: (metres) => mapped(along, at, metres)
+	};
+}
+const evenly = (length: number): number[] =>
+	Array.from({ length: Math.ceil(length / sampled) + 1 }, (_, i) => Math.min(length, i * sampled));
+
+/** Straight between the two known places round `value`; the end's beyond the ends. */
+function mapped(from: readonly number[], to: readonly number[], value: number): number {
+	let low = 0;
+	let high = from.length - 1;
+	if (high < 0 || value <= from[0]!) return to[0] ?? 0;
+	if (value >= from[high]!) return to[high]!;
+	while (high - low > 1) {
+		const mid = (low + high) >> 1;
+		if (from[mid]! <= value) low = mid;
+		else high = mid;
+	}
+	const size = from[high]! - from[low]!;
+	return size > 0 ? to[low]! + ((to[high]! - to[low]!) * (value - from[low]!)) / size : to[low]!;
+}

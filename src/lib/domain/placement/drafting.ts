@@ -4,7 +4,7 @@ import type { FixtureModel } from '../shared/catalogue';
 import type { Finding, Rank } from '../shared/findings';
 import { rules, type RuleId } from '../shared/rules';
 import { formatLength } from '../shared/units';
-import type { ExistingLight, Site } from '../site';
+import type { ExistingLight, Site, Tree } from '../site';
 import { causeWords, survey, type Cause, type Ground } from './conflicts';
 import { PointGrid } from './grid';
 import type { Pick } from './models';
@@ -30,6 +30,11 @@ export interface Placed {
 	fixture: Fixture;
 	order: Draft['order'];
 }
+export interface Uplight {
+	placed: Placed;
+	trees: Tree[];
+	crowns: { x: number; y: number; z: number }[];
+}
 export interface Drafting {
 	site: Site;
 	ground: Ground;
@@ -38,7 +43,11 @@ export interface Drafting {
 	findings: Finding[];
 	/** A length in the person's units. */
 	len: (metres: number) => string;
-	place: (draft: Draft) => void;
+	place: (draft: Draft) => Placed;
+	/** Lights on trees by where they stand, for trees that want one at the same place. */
+	uplights: PointGrid<Uplight>;
+	/** Bearing and tilt of a beam towards a point. */
+	aimed: (at: Point, height: number, point: { x: number; y: number; z: number }) => Fixture['aim'];
 	say: (code: string, rank: Rank, target: Fixture['target'], rule: RuleId | null, message: string) => void;
 	/** Whether a light beside another walk or drive than this one stands within `reach` of `p`. */
 	shared: (p: Point, reach: number, target: Fixture['target']) => boolean;
@@ -99,9 +108,13 @@ export function drafting(site: Site, pick: Pick, kelvin: number, kind: 'led' | '
 				reasons: [...draft.reasons, colour]
 			};
 			ground.occupy(at);
-			placed.push({ fixture, order });
+			const stood = { fixture, order };
+			placed.push(stood);
 			if (technique === 'path' || technique === 'drive') lowLights.add(at, target.id);
+			return stood;
 		},
+		uplights: new PointGrid(2),
+		aimed: (at, height, point) => aimed(at, height, point, site.faces),
 		say(code, rank, target, rule, message) {
 			findings.push({ code, rank, message, about: { kind: target.kind, id: target.id }, rule });
 		},

@@ -1,61 +1,26 @@
 /** Lights along a drive: rules drive.mouth, drive.spacing, drive.setback, drive.sight, existing.light. */
-import { distance, type Point } from '../shared/geometry';
+import { distance, nearestOnSegment, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
-import type { Strip } from '../site';
+import type { Strip, Wall } from '../site';
 import type { Cause } from './conflicts';
-import { courseOf, leadSide, other, type Course, type Side } from './course';
+import { courseOf, leadSide, type Course, type Side } from './course';
+import { driveSpots, inSweep, type DriveSpot, type Role } from './drive-spots';
 import { middleOf, type Drafting } from './drafting';
-import { input, reason } from './reasons';
+import { input, moved as movedReason, reason } from './reasons';
 import { Skips } from './skips';
 import type { Fixture, Reason } from './types';
 import { called, either } from './wording';
 
-const { spacing: least, long, longFrom } = rules['drive.spacing'].figures;
+const { spacing: least } = rules['drive.spacing'].figures;
 const { clear, stake } = rules['drive.setback'].figures;
 const { flare } = rules['drive.mouth'].figures;
 const { head } = rules['drive.sight'].figures;
+/** Steps tried towards the house when a place is taken, metres; further on, a light of an edge would only crowd what is there. */
 const slides = [0, 0.25, 0.5, 0.75, 1, 1.5, 2, 2.5, 3];
-/** The last light keeps this far from the garage or the end of the drive, metres: our assumption. */
-const fromEnd = 1.5;
-
-type Role = 'mouth' | 'runoff' | 'edge';
-interface Spot {
-	at: number;
-	side: Side;
-	role: Role;
-}
-
-/** Metres between lights along one edge of a drive so long: at least the rule's, wider on a long one. */
-export const driveSpacing = (length: number): number => (length > longFrom ? long : least);
-
-/**
- * Whether a point `out` from the edge and `back` from the street lies in the corner that a turning car cuts: the ground
- * between the corner and the arc of radius `flare` that joins street and edge (metres; figure from memory).
- */
-export const inSweep = (out: number, back: number): boolean =>
-	out < flare && back < flare && (flare - out) ** 2 + (flare - back) ** 2 > flare ** 2;
-
-/** Where lights are wanted along a drive, before anything is in the way. */
-export function driveSpots(strip: Strip, lead: Side): Spot[] {
-	const spots: Spot[] = [];
-	const start = Math.min(flare, strip.length / 2);
-	for (const side of [lead, other(lead)]) spots.push({ at: start, side, role: 'mouth' });
-	for (const { at, side } of strip.runOffs) spots.push({ at, side, role: 'runoff' });
-	const room = strip.length - fromEnd - start;
-	const count = Math.floor(room / driveSpacing(strip.length) + 1e-9);
-	if (count < 1 || strip.lights === 'mouth' || strip.lights === 'none') return spots;
-	const step = room / count;
-	const sides: Side[] = strip.lights === 'left' || strip.lights === 'right' ? [strip.lights] : [lead, other(lead)];
-	for (const side of sides) {
-		const shift = strip.pattern === 'staggered' && sides.length === 2 && side !== lead ? step / 2 : 0;
-		for (let k = 1; k <= count; k++) {
-			const at = start + k * step + shift;
-			if (at <= strip.length - fromEnd + 1e-9) spots.push({ at, side, role: 'edge' });
-		}
-	}
-	return spots;
-}
+const edgeSlides = slides.slice(0, 5);
+/** A lit wall this near beside an edge marks it, metres: our assumption. */
+const besideWall = 1;
 
 export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 	if (strip.lights === 'none' || strip.length <= 0) return;
@@ -67,11 +32,16 @@ export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 	const standing: { p: Point; side: Side }[] = [];
 	const failed = new Map<Role, Set<Cause>>();
 	let shown = 0;
-	for (const spot of driveSpots(strip, leadSide(course, middleOf(d.site)))) {
+	for (const spot of driveSpots(course, leadSide(course, middleOf(d.site)))) {
 		const near = standing.filter((s) => s.side === spot.side);
 		const lamp = d.servedBy(course.centre(spot.at));
 		if (lamp) {
 			skips.existing(lamp);
+			continue;
+		}
+		const wall = spot.role === 'edge' ? markedBy(d, course.beside(spot.at, spot.side, stake)) : null;
+		if (wall) {
+			skips.wall(wall);
 			continue;
 		}
 		const causes = new Set<Cause>();
@@ -88,7 +58,7 @@ export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 			technique: 'drive',
 			at: found.p,
 			model,
-			reasons: driveReasons(d, strip, { ...spot, at: found.at }, model, nearest),
+			reasons: [...driveReasons(d, strip, { ...spot, at: found.at }, model, nearest), ...notThere(d, spot, found)],
 			order: { strip: order, at: found.at }
 		});
 		shown++;
@@ -110,28 +80,54 @@ export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 	skips.report();
 }
 
+interface Found {
+	p: Point;
+	at: number;
+	/** Where it would stand with nothing in the way, and what was. */
+	wanted: Point;
+	first: Cause | null;
+}
+const notThere = (d: Drafting, { role }: DriveSpot, { p, wanted, first }: Found): Reason[] =>
+	first
+		? [movedReason(d, first, distance(p, wanted), role === 'edge' ? 'where an even row has it' : 'where it was wanted')]
+		: [];
+
+/** The lit wall that marks an edge here. */
+const markedBy = (d: Drafting, p: Point): Wall | null =>
+	d.site.walls.find(
+		({ light, height, length, from, to }) =>
+			light !== 'none' &&
+			length > 0 &&
+			height >= rules['wall.setback'].figures.lowest &&
+			nearestOnSegment(p, from, to).distance < besideWall
+	) ?? null;
+
 /** A place that is free, moved along towards the house if need be; edge lights keep the spacing along their edge. */
 function findSpot(
 	d: Drafting,
 	course: Course,
-	spot: Spot,
+	spot: DriveSpot,
 	model: FixtureModel,
 	causes: Set<Cause>,
 	near: readonly { p: Point }[]
-): { p: Point; at: number } | null {
+): Found | null {
 	const radius = model.headDiameter / 2;
 	const out = Math.max(stake, clear + radius);
-	for (const slide of slides) {
+	const wanted = course.beside(spot.at, spot.side, out);
+	let first: Cause | null = null;
+	for (const slide of spot.role === 'edge' ? edgeSlides : slides) {
 		const at = spot.at + slide;
 		if (at > course.length) break;
 		const p = course.beside(at, spot.side, out);
 		if (spot.role === 'edge' && near.some((s) => distance(s.p, p) < least - 1e-6)) continue;
 		if (spot.role === 'mouth' && course.strip.meetsStreet && inSweep(out - radius, d.site.street - p.y - radius)) {
 			causes.add('lot');
+			first ??= 'lot';
 			continue;
 		}
 		const cause = d.ground.blocked(p, radius, 'path');
-		if (!cause) return { p, at };
+		if (!cause) return { p, at, wanted, first };
+		first ??= cause;
 		causes.add(cause);
 	}
 	return null;
@@ -140,7 +136,7 @@ function findSpot(
 function driveReasons(
 	d: Drafting,
 	strip: Strip,
-	{ role, side, at }: Spot,
+	{ role, side, at, bend }: DriveSpot,
 	model: FixtureModel,
 	nearest: number
 ): Reason[] {
@@ -154,7 +150,7 @@ function driveReasons(
 						'drive.mouth',
 						at,
 						'm',
-						`One of the pair at the mouth of ${the}${posts}, ${len(at)} in${strip.meetsStreet ? `, clear of the corner that a turning car cuts (taken as an arc of ${len(flare)} radius)` : ''}.`,
+						`One of the pair at the mouth of ${the}${posts}, ${len(at)} in${strip.meetsStreet ? `, clear of the corner that a turning car cuts (taken as an arc of ${len(flare)} radius, from memory)` : ''}.`,
 						{
 							source: 'memory'
 						}
@@ -162,7 +158,16 @@ function driveReasons(
 				]
 			: role === 'runoff'
 				? [reason('drive.mouth', null, '', `Just outside the ${side} edge of ${the}, where wheels run off.`)]
-				: [];
+				: bend
+					? [
+							reason(
+								'drive.spacing',
+								null,
+								'',
+								`On the outside of a bend of ${the}, where an edge is missed; the others stand evenly along this edge, which is longer than the middle of the drive.`
+							)
+						]
+					: [];
 	return [
 		...first,
 		reason(

@@ -51,12 +51,14 @@ function joined(list: readonly Stop[]): Stop[] {
 
 /**
  * Places that fill a straight evenly between two stops, none nearer than `spacing` to another. `open`: nothing stands at
- * `to` (the door); the last light then keeps half a step from it.
+ * `to` (the door); the last light then keeps half a step from it. `alternate`: neighbours stand on opposite edges, so that
+ * the step may be a little under the spacing and the pools still meet.
  */
-export function fill(from: number, to: number, spacing: number, open: boolean, fewer = 0): number[] {
-	const gap = to - from;
-	const most = open ? Math.floor((gap - spacing / 2) / spacing + 1e-9) : Math.floor(gap / spacing + 1e-9) - 1;
+export function fill(from: number, to: number, spacing: number, open: boolean, fewer = 0, alternate = false): number[] {
+	const gap = (to - from) / spacing;
+	const whole = (steps: number): number => (alternate ? Math.round(steps) : Math.floor(steps + 1e-9));
+	const most = open ? whole(gap - 0.5) : whole(gap) - 1;
 	const count = Math.max(0, most - fewer);
-	const step = gap / (count + (open ? 0.5 : 1));
+	const step = (to - from) / (count + (open ? 0.5 : 1));
 	return Array.from({ length: count }, (_, i) => from + step * (i + 1));
 }

@@ -2,44 +2,54 @@
 import type { Assumption } from '../shared/findings';
 import type { Site } from '../site';
 import type { Yard } from '../yard';
-import { drafting } from './drafting';
+import { drafting, type Drafting } from './drafting';
+import { finish, handFindings, placeByHand } from './hand';
 import { labelled } from './labels';
 import { lampChoice, picker } from './models';
 import { placeDrive } from './drives';
 import { placeNumber } from './number';
 import { placeSeating } from './seating';
-import { sightOf } from './sight';
+import { sightOf, type Sight } from './sight';
 import { placeSteps } from './steps';
 import { placeTree } from './trees';
 import type { Placement } from './types';
 import { placeWalk } from './walks';
 import { placeWalls } from './walls';
 
-export type { Fixture, Placement, Reason, Technique } from './types';
+export type { Fixture, HandMark, Placement, Reason, Technique } from './types';
 
 /**
  * The fixtures of a yard, each with the reasons it stands there, and findings for what was asked and cannot be lit. Total
  * and deterministic: same site and answers, same plan. What comes first keeps its place: steps, drives, walks, trees, walls,
- * seating, house numbers.
+ * seating, house numbers; before all of them what the person set by hand.
  */
 export function placeFixtures(site: Site, yard: Yard): Placement {
 	const choice = lampChoice(yard);
-	const d = drafting(site, picker(yard), choice.kelvin, choice.kind);
+	const sight = sightOf(site);
+	const fresh = (): Drafting => drafting(site, picker(yard), choice.kelvin, choice.kind);
+	const placeAll = (d: Drafting): void => placeWhatIsWanted(d, site, sight);
+	const hand = yard.fixtures ? placeByHand({ site, told: yard.fixtures, fresh, placeAll }) : null;
+	const d = hand?.d ?? fresh();
+	if (hand) finish(hand);
+	else placeAll(d);
+	const fixtures = labelled(d.placed);
+	return {
+		fixtures,
+		findings: hand ? [...d.findings, ...handFindings(hand, fixtures, sight, choice.kind)] : d.findings,
+		assumptions: fixtures.length > 0 ? assumptionsOf(choice) : []
+	};
+}
+
+function placeWhatIsWanted(d: Drafting, site: Site, sight: Sight): void {
 	const strips = site.strips.map((strip, order) => ({ strip, order }));
 	const walks = strips.filter(({ strip }) => strip.kind === 'walk');
 	for (const { strip, order } of walks) placeSteps(d, strip, order);
 	for (const { strip, order } of strips) if (strip.kind === 'drive') placeDrive(d, strip, order);
 	for (const { strip, order } of walks) placeWalk(d, strip, order);
-	const sight = sightOf(site);
 	for (const tree of site.trees) placeTree(d, tree, sight);
 	placeWalls(d, site.walls);
 	for (const area of site.areas) placeSeating(d, area);
 	for (const number of site.houseNumber) placeNumber(d, number);
-	return {
-		fixtures: labelled(d.placed),
-		findings: d.findings,
-		assumptions: d.placed.length > 0 ? assumptionsOf(choice) : []
-	};
 }
 
 function assumptionsOf({ kelvin, told }: ReturnType<typeof lampChoice>): Assumption[] {

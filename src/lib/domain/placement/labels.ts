@@ -8,7 +8,8 @@ const letters: Record<Fixture['target']['kind'], string> = {
 	drive: 'D',
 	steps: 'S',
 	seating: 'C',
-	number: 'N'
+	number: 'N',
+	added: 'L'
 };
 
 /**

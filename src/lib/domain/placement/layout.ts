@@ -17,6 +17,10 @@ export interface WallRow {
 	free: (at: number) => boolean;
 	/** Places to fall back to, ascending, each of them free. */
 	places: readonly number[];
+	/** Filled in: place taken -> place an even row wanted, where that was not free. */
+	shifts?: Map<number, number>;
+	/** Middles of the doors of a front: the lamps on either side stand as far from it. */
+	doors?: readonly number[];
 }
 
 /** The wall between its openings. */
@@ -59,21 +63,53 @@ function evenly({ start, end: stop }: Span, { spacing, end }: WallRow): number[]
 }
 
 /** Places of the lamps, ascending: pier by pier, so that corners and piers are lit and openings left alone. */
-export function layOut(row: WallRow): number[] {
+export function layOut(row: WallRow): readonly number[] {
 	// Nearer than this two lamps do the work of one.
 	const least = row.spacing / 2;
 	const placed: number[] = [];
 	for (const pier of row.piers) {
 		const places = row.places.filter((p) => p >= pier.start && p <= pier.end);
 		if (places.length === 0) continue;
-		const settled = (at: number): number => (row.free(at) ? at : (nearestOf(places, at, row) ?? at));
+		const settled = (at: number): number => {
+			if (row.free(at)) return at;
+			const taken = nearestOf(places, at, row) ?? at;
+			row.shifts?.set(taken, at);
+			return taken;
+		};
 		const wanted = joinClose(evenly(pier, row).map(settled), least, settled);
 		placed.push(...fillGaps(wanted, places, least, row));
 	}
-	return withoutNeedless(
+	const kept = withoutNeedless(
 		placed.sort((a, b) => a - b),
 		row
 	);
+	return (row.doors ?? []).reduce<readonly number[]>((list, door) => evenAbout(door, list, row), kept);
+}
+
+/**
+ * The two lamps next to a door as far from its middle as each other, where both places are free and on the piers they had,
+ * and no gap beside them opens beyond one spacing. The farther one comes in first: what is nearer lights the step too.
+ */
+function evenAbout(door: number, list: readonly number[], row: WallRow): readonly number[] {
+	const right = list.findIndex((at) => at > door);
+	if (right < 1) return list;
+	const [a, b] = [door - list[right - 1]!, list[right]! - door];
+	if (Math.abs(a - b) < 1e-6 || Math.abs(a - b) > row.spacing / 2) return list;
+	const pierOf = (at: number): number =>
+		row.piers.findIndex(({ start, end }) => at >= start - 1e-9 && at <= end + 1e-9);
+	const allowed = (from: number | undefined, to: number | undefined, was: number): boolean =>
+		from === undefined || to === undefined || to - from <= Math.max(row.spacing, was) + 1e-9;
+	for (const away of [Math.min(a, b), (a + b) / 2, Math.max(a, b)]) {
+		const [left, next] = [door - away, door + away];
+		const [before, after] = [list[right - 2], list[right + 1]];
+		if (!row.free(left) || !row.free(next)) continue;
+		if (pierOf(left) !== pierOf(door - a) || pierOf(next) !== pierOf(door + b)) continue;
+		if (before !== undefined && left - before < row.spacing / 2) continue;
+		if (after !== undefined && after - next < row.spacing / 2) continue;
+		if (!allowed(before, left, door - a - (before ?? 0)) || !allowed(next, after, (after ?? 0) - door - b)) continue;
+		return list.with(right - 1, left).with(right, next);
+	}
+	return list;
 }
 
 /** Lamps that were pushed together stand for one: the free place nearest to their middle. */

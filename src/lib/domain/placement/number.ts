@@ -4,7 +4,7 @@ import { rules } from '../shared/rules';
 import type { Site, Wall } from '../site';
 import type { Cause } from './conflicts';
 import type { Drafting } from './drafting';
-import { reason } from './reasons';
+import { moved as movedReason, reason } from './reasons';
 import type { Fixture } from './types';
 import { called, either } from './wording';
 
@@ -28,12 +28,17 @@ export function placeNumber(d: Drafting, number: Site['houseNumber'][number]): v
 		);
 		return;
 	}
+	if (byWash(d, number)) return;
 	const model = d.pick({ body: 'step', strength: 'soft' });
 	const causes = new Set<Cause>();
 	const wall = wallAt(d.site.walls, number.at);
+	let wanted: Point | null = null;
+	let first: Cause | null = null;
 	for (const p of wall ? alongWall(d, wall, number.at) : round(d, number.at)) {
 		const cause = d.ground.blocked(p, model.headDiameter / 2, wall ? 'mounted' : 'ground');
+		wanted ??= p;
 		if (cause) {
+			first ??= cause;
 			causes.add(cause);
 			continue;
 		}
@@ -54,7 +59,8 @@ export function placeNumber(d: Drafting, number: Site['houseNumber'][number]): v
 					`A small light ${wall ? 'on the wall' : 'by the post'}${aside > 0.3 ? `, ${d.len(aside)} aside where it has room` : ''}, so that a visitor or an ambulance finds the number.`,
 					{ source: 'practice' }
 				),
-				reason('glare.shield', null, '', 'Shielded and small: it lights the number, not the street.')
+				reason('glare.shield', null, '', 'Shielded and small: it lights the number, not the street.'),
+				...(first ? [movedReason(d, first, distance(p, wanted), 'right at the number')] : [])
 			]
 		});
 		return;
@@ -66,6 +72,26 @@ export function placeNumber(d: Drafting, number: Site['houseNumber'][number]): v
 		'glare.shield',
 		`The house number gets no light: ${either([...causes].map(d.because))}. A porch light that reaches it serves as well: tell it under existing lights.`
 	);
+}
+
+/** A light that washes the wall this near to the number, metres, shows it too: our assumption. */
+const washed = 1;
+
+/** Counts the number as lit by a light on its own wall. Whether there is one near enough. */
+function byWash(d: Drafting, number: Site['houseNumber'][number]): boolean {
+	const wall = wallAt(d.site.walls, number.at);
+	if (!wall || wall.light === 'none') return false;
+	const foot = nearestOnSegment(number.at, wall.from, wall.to).point;
+	const light = d.placed.find(
+		({ fixture: { target, aim } }) =>
+			target.kind === 'wall' && target.id === wall.id && aim && distance(aim.point, foot) < washed
+	);
+	if (!light) return false;
+	const target: Fixture['target'] = { kind: 'number', id: number.id };
+	light.fixture = { ...light.fixture, also: [...(light.fixture.also ?? []), target] };
+	const message = `The house number is lit by the light on ${called(wall.name, 'wall')}, less than ${d.len(washed)} aside: no light of its own. Look on the first night whether it reads from the street.`;
+	d.say('placement.group', 'note', target, 'existing.light', message);
+	return true;
 }
 
 /** The nearest wall within reach; at a corner the one that faces the street more. */

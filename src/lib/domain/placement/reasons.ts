@@ -2,6 +2,8 @@ import type { RuleId } from '../shared/rules';
 import { rules } from '../shared/rules';
 import type { SourceId } from '../shared/sources';
 import type { Working, WorkingInput } from '../shared/working';
+import { ruleFor, type Cause } from './conflicts';
+import type { Drafting } from './drafting';
 import type { Reason } from './types';
 
 /** A reason of a fixture; the source is the rule's unless another is named. */
@@ -27,3 +29,7 @@ export const input = (symbol: string, name: string, value: number, unit: string,
 	unit,
 	...(from ? { from } : {})
 });
+
+/** Why a fixture is not where it would stand with nothing in the way: the rule, what was there, and how far it moved. */
+export const moved = (d: Pick<Drafting, 'len' | 'because'>, cause: Cause, metres: number, where: string): Reason =>
+	reason(ruleFor(cause), metres, 'm', `Not ${where}, ${d.len(metres)} from here: ${d.because(cause)}.`);

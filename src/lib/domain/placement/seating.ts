@@ -1,10 +1,19 @@
 /** Soft light at the edge of a place to sit. */
-import { centroid, distanceToPolygon, moved, nearestOnLine, rotated, unit, type Point } from '../shared/geometry';
+import {
+	centroid,
+	distance,
+	distanceToPolygon,
+	moved,
+	nearestOnLine,
+	rotated,
+	unit,
+	type Point
+} from '../shared/geometry';
 import { rules } from '../shared/rules';
 import type { Area } from '../site';
 import type { Cause } from './conflicts';
 import type { Drafting } from './drafting';
-import { reason } from './reasons';
+import { moved as movedReason, reason } from './reasons';
 import type { Fixture } from './types';
 import { called, capital, either } from './wording';
 
@@ -55,7 +64,7 @@ export function placeSeating(d: Drafting, area: Area): void {
 			target,
 			role: 'area',
 			technique: 'area',
-			at: spot,
+			at: spot.at,
 			model,
 			reasons: [
 				reason(
@@ -66,7 +75,17 @@ export function placeSeating(d: Drafting, area: Area): void {
 					{ source: 'practice' }
 				),
 				reason('path.setback', low, 'm', `${d.len(low)} clear of the edge: behind the chairs, not between them.`),
-				reason('glare.shield', null, '', 'Light downwards under a shade: no bare lamp in the eyes of people sitting.')
+				reason('glare.shield', null, '', 'Light downwards under a shade: no bare lamp in the eyes of people sitting.'),
+				...(spot.first
+					? [
+							movedReason(
+								d,
+								spot.first,
+								distance(spot.at, spot.wanted),
+								'straight across from the other or at the back'
+							)
+						]
+					: [])
 			]
 		});
 		placed++;
@@ -89,7 +108,9 @@ function spotRound(
 	angles: readonly number[],
 	back: Point,
 	causes: Set<Cause>
-): Point | null {
+): { at: Point; wanted: Point; first: Cause | null } | null {
+	let wanted: Point | null = null;
+	let first: Cause | null = null;
 	for (const angle of angles) {
 		const way = rotated(back, angle);
 		let reach = 0;
@@ -100,7 +121,9 @@ function spotRound(
 		const spare = distanceToPolygon(far, area.polygon) - low - radius;
 		const at = moved(far, way, -Math.max(0, spare));
 		const cause = d.ground.blocked(at, radius, 'path');
-		if (!cause) return at;
+		wanted ??= at;
+		if (!cause) return { at, wanted, first };
+		first ??= cause;
 		causes.add(cause);
 	}
 	return null;

@@ -1,4 +1,4 @@
-import type { ExistingLight } from '../site';
+import type { ExistingLight, Wall } from '../site';
 import type { Drafting } from './drafting';
 import type { Fixture } from './types';
 import { called } from './wording';
@@ -9,6 +9,7 @@ export class Skips {
 	readonly #target: Fixture['target'];
 	readonly #called: string;
 	readonly #byLight = new Map<string, { name: string; count: number }>();
+	readonly #byWall = new Map<string, { name: string; count: number }>();
 	#shared = 0;
 
 	constructor(d: Drafting, target: Fixture['target'], called: string) {
@@ -24,6 +25,12 @@ export class Skips {
 	shared(): void {
 		this.#shared++;
 	}
+	/** A lit wall beside the edge marks it. */
+	wall(wall: Wall): void {
+		const entry = this.#byWall.get(wall.id) ?? { name: called(wall.name, 'wall'), count: 0 };
+		entry.count++;
+		this.#byWall.set(wall.id, entry);
+	}
 	report(): void {
 		for (const { name, count } of this.#byLight.values())
 			this.#d.say(
@@ -32,6 +39,14 @@ export class Skips {
 				this.#target,
 				'existing.light',
 				`${places(count)} on ${this.#called} ${count === 1 ? 'is' : 'are'} lit by ${name} already: no new light there. If it is off at night, say so and plan again.`
+			);
+		for (const { name, count } of this.#byWall.values())
+			this.#d.say(
+				'placement.shared',
+				'note',
+				this.#target,
+				'drive.spacing',
+				`${places(count)} on ${this.#called} ${count === 1 ? 'is' : 'are'} marked by the light on ${name}: no other light there.`
 			);
 		if (this.#shared > 0)
 			this.#d.say(

@@ -7,7 +7,7 @@ import type { Steps, Strip } from '../site';
 import type { Cause } from './conflicts';
 import { courseOf, leadSide, other, type Course, type Side } from './course';
 import { middleOf, type Drafting } from './drafting';
-import { reason } from './reasons';
+import { moved as movedReason, reason } from './reasons';
 import type { Fixture, Reason } from './types';
 import { called, either } from './wording';
 
@@ -128,10 +128,13 @@ function placeFlight(d: Drafting, course: Course, steps: Steps, order: number): 
 			target,
 			role: 'step',
 			technique: 'step',
-			at: spot,
+			at: spot.at,
 			model,
 			aim: { x: centre.x, y: centre.y, z: 0 },
-			reasons: stepReasons(d, flight, lamps.length, least),
+			reasons: [
+				...stepReasons(d, flight, lamps.length, least),
+				...(spot.first ? [movedReason(d, spot.first, strip.width, 'at the other side of the flight')] : [])
+			],
 			order: { strip: order, at }
 		});
 		placed++;
@@ -163,14 +166,16 @@ function spotFor(
 	side: Side,
 	model: FixtureModel,
 	causes: Set<Cause>
-): Point | null {
+): { at: Point; first: Cause | null } | null {
+	let first: Cause | null = null;
 	const out = course.strip.width / 2 + clear + model.headDiameter / 2;
 	for (const s of [side, other(side)]) {
 		const heading = course.heading(at);
 		const across = s === 'left' ? { x: heading.y, y: -heading.x } : { x: -heading.y, y: heading.x };
 		const p = moved(course.centre(at), across, out);
 		const cause = d.ground.blocked(p, model.headDiameter / 2, 'mounted');
-		if (!cause) return p;
+		if (!cause) return { at: p, first };
+		first = cause;
 		causes.add(cause);
 	}
 	return null;

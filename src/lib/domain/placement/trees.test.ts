@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { blankYard } from '../yard';
 import { makeSite, type Tree } from '../site';
 import { rules } from '../shared/rules';
-import { barkOffset, bearingsRound, fromBark, treeAim, uplightCount } from './trees';
+import { barkOffset, bearingsRound, fromBark, treeAim, uplightCount } from './tree-aim';
 import { placeFixtures } from './index';
 import { stockBeamFor } from './models';
 import published from './placement.published.json';
@@ -82,7 +82,7 @@ describe('how many, and where round the trunk', () => {
 describe('beam and aim', () => {
 	it('the narrowest stock beam that covers the crown at its middle', () => {
 		// 2·atan(1/4) = 28.07°: 24 is too narrow, 36 covers.
-		const aim = treeAim(tree({ spread: 2, height: 5, crownBase: 3 }), 0);
+		const aim = treeAim(tree({ spread: 2, height: 5, crownBase: 3 }), 0, 0.06);
 		expect(aim.needed).toBeCloseTo(28.07, 2);
 		expect(aim.beam).toBe(36);
 		expect(stockBeamFor(24)).toBe(24);
@@ -90,7 +90,7 @@ describe('beam and aim', () => {
 	});
 	it('leans at most 35°, nearer to the bark first, and says so when that is not enough', () => {
 		const low = tree({ spread: 8, height: 2, crownBase: 0.4, trunkDiameter: 0.2, form: 'spreading' });
-		const aim = treeAim(low, 0);
+		const aim = treeAim(low, 0, 0.06);
 		expect(aim.lean).toBeLessThanOrEqual(35 + 1e-9);
 		expect(aim.offset).toBeLessThan(1.05);
 		const bush = openGround([tree({ spread: 6, height: 0.6, crownBase: 0, trunkDiameter: 0.6 })]);

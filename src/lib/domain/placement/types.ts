@@ -21,7 +21,7 @@ export interface Fixture {
 	id: string;
 	/** On the drawing: letter of what it lights, number in walking order: T1, P3. */
 	label: string;
-	target: { kind: 'tree' | 'wall' | 'walk' | 'drive' | 'steps' | 'seating' | 'number'; id: string };
+	target: { kind: 'tree' | 'wall' | 'walk' | 'drive' | 'steps' | 'seating' | 'number' | 'added'; id: string };
 	technique: Technique;
 	at: Point;
 	/** Of the lamp above the ground, metres. */
@@ -33,7 +33,14 @@ export interface Fixture {
 	mount: 'stake' | 'flush' | 'surface';
 	lamp: Lamp;
 	reasons: Reason[];
+	/** Other things that it lights, which have no light of their own at its place (rule tree.group). */
+	also?: Fixture['target'][];
+	/** What of it was set by hand; absent for the plan's own. */
+	byHand?: HandMark[];
+	/** Of one set by hand: what the plan alone would have done; null when it would put no light there. */
+	planned?: Pick<Fixture, 'at' | 'aim' | 'model'> | null;
 }
+export type HandMark = 'moved' | 'turned' | 'lamp' | 'added' | 'pinned';
 export interface Placement {
 	fixtures: Fixture[];
 	findings: Finding[];

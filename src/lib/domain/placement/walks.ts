@@ -2,14 +2,14 @@
 import { distance, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
-import type { Strip } from '../site';
+import { distanceToStrip, type Strip } from '../site';
 import type { Cause } from './conflicts';
-import { courseOf, leadSide, other, outerSide, type Course, type Side } from './course';
+import { courseOf, edgeOf, leadSide, other, outerSide, type Course, type Edge, type Side } from './course';
 import { middleOf, type Drafting } from './drafting';
 import { fill, firstsOf, type First, type Stop } from './firsts';
-import { input, reason } from './reasons';
 import { Skips } from './skips';
-import type { Fixture, Reason } from './types';
+import type { Fixture } from './types';
+import { firstWords, walkReasons, type Spot, type Standing } from './walk-words';
 import { called, either } from './wording';
 
 const { spacing } = rules['path.spacing'].figures;
@@ -20,23 +20,6 @@ const clears = [0.2, 0.25, low, high];
 const slides = [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1];
 /** At the entry a walk may still lie in the drive or the pavement it starts from: further in. */
 const slidesIn = [0, 0.25, 0.5, 0.75, 1, 1.5, 2, 2.5, 3, 3.5, 4];
-
-const firstWords: Record<First, string> = {
-	entry: 'the entry',
-	bend: 'the bend',
-	junction: 'where another way meets it',
-	foot: 'the foot of the steps',
-	head: 'the head of the steps'
-};
-
-interface Standing {
-	at: number;
-	side: Side;
-	p: Point;
-}
-interface Spot extends Standing {
-	clear: number;
-}
 
 export function placeWalk(d: Drafting, strip: Strip, order: number): void {
 	if (strip.lights === 'none' || strip.lights === 'mouth' || strip.length <= 0) return;
@@ -51,8 +34,13 @@ class WalkLights {
 	readonly #model: FixtureModel;
 	readonly #target: Fixture['target'];
 	readonly #lead: Side;
+	/** The one edge that takes the lights; null where both may. */
+	readonly #edge: Edge | null;
+	/** Lights go from side to side. */
+	readonly #alternates: boolean;
 	readonly #standing: Standing[] = [];
 	readonly #skips: Skips;
+	readonly #stepLights: readonly Point[];
 	/** First places that got no light, with what was in the way. */
 	readonly #failed = new Map<First | 'straight', Set<Cause>>();
 
@@ -66,6 +54,17 @@ class WalkLights {
 		this.#target = { kind: 'walk', id: strip.id };
 		this.#lead = this.#freeOfRail(leadSide(this.#course, middleOf(d.site)));
 		this.#skips = new Skips(d, this.#target, called(strip.name, 'walk'));
+		const { lights, rail } = strip;
+		this.#alternates = lights === 'either' && rail !== 'left' && rail !== 'right';
+		const only: Side | null = lights === 'left' || lights === 'right' ? lights : null;
+		this.#edge = only && edgeOf(this.#course, only, clears[0]! + this.#model.headDiameter / 2);
+		const flights = strip.steps.map(({ id }) => id);
+		this.#stepLights =
+			flights.length === 0
+				? []
+				: d.placed
+						.filter(({ fixture: { target } }) => target.kind === 'steps' && flights.includes(target.id))
+						.map(({ fixture }) => fixture.at);
 	}
 
 	/** A rail takes the room of a path light: with a rail on one side only, the other side leads. */
@@ -101,7 +100,20 @@ class WalkLights {
 		if (lights === 'both') return [this.#lead, other(this.#lead)];
 		if (rail === 'left' || rail === 'right') return [other(rail)];
 		const outer = stop.first === 'bend' ? outerSide(this.#course, stop.at) : null;
-		return [outer ?? (last ? other(last) : this.#lead)];
+		return [outer ?? this.#offSteps(stop) ?? (last ? other(last) : this.#lead)];
+	}
+
+	/** At the foot and head of steps: the side that has no step light close by, so that both sides of the flight show. */
+	#offSteps({ at, first }: Stop): Side | null {
+		if (first !== 'foot' && first !== 'head') return null;
+		const out = clears[0]! + this.#model.headDiameter / 2;
+		const nearest = (side: Side): number => {
+			const p = this.#course.beside(at, side, out);
+			return Math.min(Infinity, ...this.#stepLights.map((lamp) => distance(lamp, p)));
+		};
+		const [left, right] = [nearest('left'), nearest('right')];
+		if (!Number.isFinite(left) || Math.abs(left - right) < 0.3) return null;
+		return left > right ? 'left' : 'right';
 	}
 
 	/** Puts the lights of one stop; gives back the last of them, null when none was needed or found. */
@@ -122,10 +134,16 @@ class WalkLights {
 			const spot =
 				this.#find(stop, side, causes) ??
 				(this.#strip.lights === 'either' ? this.#find(stop, other(side), causes) : null);
-			if (spot) stood = this.#put(stop, spot);
+			// Beside the edge it may come close to a light of another way, as where a walk leaves a drive.
+			if (spot && this.#beside(spot)) this.#skips.shared();
+			else if (spot) stood = this.#put(stop, spot);
 			else this.#fail(stop.first ?? 'straight', causes);
 		}
 		return stood;
+	}
+
+	#beside({ at, p }: Spot): boolean {
+		return [p, this.#course.centre(at)].some((place) => this.#d.shared(place, spacing / 2, this.#target));
 	}
 
 	#fail(place: First | 'straight', causes: ReadonlySet<Cause>): void {
@@ -136,17 +154,27 @@ class WalkLights {
 
 	#find(stop: Stop, side: Side, causes: Set<Cause>): Spot | null {
 		const radius = this.#model.headDiameter / 2;
+		const wanted = this.#course.beside(stop.at, side, clears[0]! + radius);
+		let first: Cause | null = null;
 		for (const slide of stop.first === 'entry' ? slidesIn : slides) {
 			const at = stop.at + slide;
 			if (at < 0 || at > this.#strip.length) continue;
 			for (const clear of clears) {
 				const p = this.#course.beside(at, side, clear + radius);
 				const cause = this.#d.ground.blocked(p, radius, 'path');
-				if (cause) causes.add(cause);
-				else if (stop.first || this.#spaced(p, side)) return { at, side, p, clear };
+				if (cause) {
+					first ??= cause;
+					causes.add(cause);
+				} else if (this.#folded(p)) causes.add('walk');
+				else if (stop.first || this.#spaced(p, side)) return { at, side, p, clear, wanted, first };
 			}
 		}
 		return null;
+	}
+
+	/** Where the inside of a tight bend folds over itself, a place beside one stretch may lie off every edge. */
+	#folded(p: Point): boolean {
+		return distanceToStrip(p, this.#strip) > high + this.#model.headDiameter / 2 + 1e-6;
 	}
 
 	/** A light that fills a straight is never nearer than the spacing to one on its own edge. */
@@ -157,20 +185,38 @@ class WalkLights {
 	#fill(from: number, to: number, open: boolean): void {
 		const start = this.#standing.filter((s) => s.at <= from + 1e-9).at(-1)?.side ?? null;
 		for (let fewer = 0; ; fewer++) {
-			const stations = fill(from, to, spacing, open, fewer);
+			const stations = this.#stations(from, to, open, fewer);
 			if (stations.length === 0) return;
-			if (fewer < 20 && !this.#even(stations)) continue;
+			if (fewer < 20 && !this.#even(stations, start)) continue;
 			let last = start;
 			for (const at of stations) last = this.#stand({ at, first: null, also: [] }, last)?.side ?? last;
 			return;
 		}
 	}
 
+	/** Even along the edge that takes the lights; along the centre line where both do. */
+	#stations(from: number, to: number, open: boolean, fewer: number): number[] {
+		const edge = this.#edge;
+		if (!edge) return fill(from, to, spacing, open, fewer, this.#alternates);
+		return fill(edge.along(from), edge.along(to), spacing, open, fewer).map(edge.abreast);
+	}
+
 	/** Whether lights at these stations keep the spacing along each edge that they use: an inner edge is shorter than the middle. */
-	#even(stations: readonly number[]): boolean {
+	#even(stations: readonly number[], start: Side | null): boolean {
 		const { lights } = this.#strip;
-		if (lights === 'either') return true;
 		const out = clears[0]! + this.#model.headDiameter / 2;
+		if (lights === 'either') {
+			let side = start;
+			return stations.every((at) => {
+				const [next] = this.#sidesAt({ at, first: null, also: [] }, side);
+				// A light may move along a little, so that a straight is not left dark for the sake of a hand's breadth.
+				const fits = (s: Side): boolean =>
+					slides.some((slide) => Math.abs(slide) <= 0.5 && this.#spaced(this.#course.beside(at + slide, s, out), s));
+				const free = [next!, other(next!)].find(fits);
+				side = free ?? next!;
+				return free !== undefined;
+			});
+		}
 		return (lights === 'both' ? (['left', 'right'] as const) : [lights as Side]).every((side) => {
 			const row = stations.map((at) => this.#course.beside(at, side, out));
 			return (
@@ -193,57 +239,10 @@ class WalkLights {
 			technique: 'path',
 			at: p,
 			model: this.#model,
-			reasons: this.#reasons(stop, spot, nearest),
+			reasons: walkReasons(this.#d, this.#course, this.#model, stop, spot, nearest),
 			order: { strip: this.#order, at }
 		});
 		return stood;
-	}
-
-	#reasons(stop: Stop, { clear, at }: Spot, nearest: number): Reason[] {
-		const { len } = this.#d;
-		const the = called(this.#strip.name, 'walk');
-		const serves =
-			stop.also.length > 0 ? `; it serves ${[...new Set(stop.also)].map((f) => firstWords[f]).join(' and ')} too` : '';
-		const moved =
-			Math.abs(at - stop.at) > 1e-9 ? `, moved ${len(Math.abs(at - stop.at))} along to a place that is free` : '';
-		const radius = this.#model.headDiameter / 2;
-		return [
-			stop.first
-				? reason('path.first', null, '', `Marks ${firstWords[stop.first]} of ${the}${serves}${moved}.`)
-				: reason('path.first', null, '', `Fills the straight of ${the} evenly${moved}.`),
-			reason(
-				'path.spacing',
-				Number.isFinite(nearest) ? nearest : null,
-				'm',
-				!Number.isFinite(nearest)
-					? `Lights along one edge stand at least ${len(spacing)} apart; it is the first on this edge.`
-					: nearest < spacing - 1e-6
-						? `${len(nearest)} from the nearest on this edge, closer than ${len(spacing)}: the places that come first lie that close.`
-						: `${len(nearest)} from the nearest on this edge, not closer than ${len(spacing)}.`
-			),
-			reason(
-				'path.setback',
-				clear,
-				'm',
-				`The head stands ${len(clear)} clear of the edge, between ${len(low)} and ${len(high)}.`,
-				{
-					working: {
-						label: 'Stake from the edge',
-						value: clear + radius,
-						unit: 'm',
-						decimals: 2,
-						rule: rules['path.setback'].says,
-						expression: 'c + d ÷ 2',
-						inputs: [
-							input('c', 'clear of the edge', clear, 'm'),
-							input('d', 'diameter of the head', this.#model.headDiameter, 'm')
-						],
-						source: rules['path.setback'].source
-					}
-				}
-			),
-			reason('glare.shield', null, '', 'The shade hides the lamp from anyone walking.')
-		];
 	}
 
 	#report(): void {

@@ -1,10 +1,14 @@
 /** How a wall is lit, from its height and texture alone: rules wall.setback, wall.spacing, wall.openings. */
 import type { FixtureModel } from '../shared/catalogue';
+import { dot, subtract, towards } from '../shared/geometry';
 import { rules } from '../shared/rules';
 import { beam } from '../photometry';
-import type { Wall } from '../site';
+import type { Area, Wall } from '../site';
 import { endReach, lampOnWall, rowExtremes, widestSpacing, type Row } from './evenness';
 import type { Span } from './layout';
+
+/** Lamps on one wall beyond which the plan asks instead of placing: our assumption. */
+export const mostOnWall = 60;
 
 export interface WallPlan {
 	technique: 'wash' | 'graze';
@@ -50,8 +54,26 @@ export function planWall(wall: Pick<Wall, 'height' | 'texture'>, model: FixtureM
 	};
 }
 
-/** Parts of a wall in front of which no lamp stands: doors, garage doors, and windows it would shine into. */
-export function closedSpans(wall: Pick<Wall, 'openings'>): Span[] {
+/** Parts of a wall in front of which no lamp stands: doors, garage doors, and windows it would shine into; and porches. */
+export function closedSpans(wall: Pick<Wall, 'openings'>, porches: readonly Span[]): Span[] {
 	const { clear } = rules['wall.openings'].figures;
-	return wall.openings.map(({ start, end }) => ({ start: start - clear, end: end + clear }));
+	return [...wall.openings, ...porches].map(({ start, end }) => ({ start: start - clear, end: end + clear }));
+}
+
+/** Stretches of a wall with a porch before them: there is no ground to stand on, and a roof would catch the beam. */
+export function porchSpans(wall: Wall, areas: readonly Area[]): Span[] {
+	if (wall.of !== 'house') return [];
+	const along = towards(wall.from, wall.to);
+	return areas.flatMap(({ kind, polygon }): Span[] => {
+		if (kind !== 'porch') return [];
+		const places = polygon.map((p) => ({
+			at: dot(subtract(p, wall.from), along),
+			out: dot(subtract(p, wall.from), wall.outward)
+		}));
+		// A porch at another part of the front, or round the corner, is not before this wall.
+		if (Math.max(...places.map(({ out }) => out)) < 0.05 || Math.min(...places.map(({ out }) => out)) > 0.5) return [];
+		const start = Math.max(0, Math.min(...places.map(({ at }) => at)));
+		const end = Math.min(wall.length, Math.max(...places.map(({ at }) => at)));
+		return end - start > 0.05 ? [{ start, end }] : [];
+	});
 }

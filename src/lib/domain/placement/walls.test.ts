@@ -84,7 +84,7 @@ describe('setback', () => {
 });
 
 describe('along the wall', () => {
-	const lay = (length: number, openings: Span[], spacing = 2, closed = 0.3): number[] => {
+	const lay = (length: number, openings: Span[], spacing = 2, closed = 0.3): readonly number[] => {
 		const free = (at: number): boolean =>
 			at >= 0 && at <= length && !openings.some((o) => at > o.start - closed + 1e-9 && at < o.end + closed - 1e-9);
 		const count = Math.ceil(length / 0.25);

@@ -3,7 +3,7 @@ import { distance, distanceToPolygon } from '../shared/geometry';
 import { fixtureModels } from '../shared/catalogue';
 import { makeSite } from '../site';
 import { blankYard, type Yard, type YardDrive, type YardWalk } from '../yard';
-import { inSweep } from './drives';
+import { inSweep } from './drive-spots';
 import { fill, firstsOf } from './firsts';
 import { stepLamps, treadLux } from './steps';
 import { placeFixtures } from './index';

@@ -57,10 +57,10 @@ export const rules = {
 	'tree.aim': rule(
 		'tree.aim',
 		'Where the beam points',
-		'Through the middle of the crown by a clear way up; at most about 35 degrees from upright; more than 40 degrees from the line of sight of someone on the walk or drive.',
+		'Through the middle of the crown by a clear way up; at most about 35 degrees from upright; more than 40 degrees from the line of sight of someone on the walk or drive or next door, and 30 from a window: outside the beam.',
 		'A beam at the trunk alone leaves the crown dark; a beam laid over shines into eyes.',
 		'practice',
-		{ maxLean: 35, clearOfSight: 40 }
+		{ maxLean: 35, clearOfSight: 40, clearOfWindow: 30 }
 	),
 	'tree.roots': rule(
 		'tree.roots',
@@ -77,6 +77,22 @@ export const rules = {
 		'The mower passes over a flush one; a staked one is easier to aim.',
 		'practice',
 		{}
+	),
+	'tree.skirt': rule(
+		'tree.skirt',
+		'Clothed to the ground',
+		'A conical or columnar tree with branches down to about 0.6 m (2 ft) is lit from just outside its branches, 150 mm (6 in) clear of them.',
+		'By its trunk a lamp would light a handful of twigs and cook them.',
+		'practice',
+		{ base: 0.6, clear: 0.15 }
+	),
+	'tree.group': rule(
+		'tree.group',
+		'Trees that share a light',
+		'Where two trees want a light at nearly the same place, within about 1 m (3 ft), one light between them serves both.',
+		'Two lamps side by side light one spot twice.',
+		'practice',
+		{ within: 1 }
 	),
 	'tree.growth': rule(
 		'tree.growth',
@@ -198,6 +214,14 @@ export const rules = {
 		'practice',
 		{}
 	),
+	'place.clear': rule(
+		'place.clear',
+		'Where no lamp stands',
+		"Not in paving, house, porch or seating place, not outside the lot; 1 m clear in front of a door and 5 m, a car's length, in front of a garage door; 0.3 m clear of the receptacle and of another light; off the foot of a trunk, which spreads by about a quarter of its thickness; an uplight not under the eaves.",
+		'It would be kicked, run over, dug up or shut in; a beam under the eaves stops there.',
+		'memory',
+		{ apart: 0.3, doorFront: 1, garageFront: 5, receptacle: 0.3, eaves: 0.6, flare: 0.25 }
+	),
 	'warm.colour': rule(
 		'warm.colour',
 		'Warm light',
@@ -261,6 +285,14 @@ export const rules = {
 		'It is in the iron and copper of the transformer.',
 		'memory',
 		{ low: 0.03, high: 0.08, taken: 0.05 }
+	),
+	'supply.inrush': rule(
+		'supply.inrush',
+		'Surge at switch-on',
+		'A cold filament takes ten times its running current or more for a moment; LED drivers and the transformer itself take a surge too. If a breaker trips, switch on run by run, or take a transformer with a soft start.',
+		'A cold filament has about a tenth of its resistance when hot.',
+		'memory',
+		{ times: 10, share: 0.5 }
 	),
 	'cable.volts': rule(
 		'cable.volts',
@@ -404,6 +436,14 @@ export const rules = {
 		'Dusk to dawn, or a set time from dusk, or until a clock time; less is kinder to neighbours, night life and the bill.',
 		'Most of the night nobody is looking.',
 		'practice',
+		{}
+	),
+	'hand.placed': rule(
+		'hand.placed',
+		'Placed by you',
+		'What you move, turn, choose, add or take away by hand stays as you set it; the plan keeps clear of it and says which rules it breaks.',
+		'You see the yard; the plan sees a drawing of it.',
+		'asked',
 		{}
 	),
 	'dig.notice': rule(

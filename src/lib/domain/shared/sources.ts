@@ -25,6 +25,7 @@ export const sources = {
 	bs5837: standard('bs5837', 'BS 5837:2012, root protection area'),
 	necTable8: standard('necTable8', 'NEC Chapter 9 Table 8, uncoated copper, stranded, 75 °C'),
 	iec60228: standard('iec60228', 'IEC 60228, maximum resistance at 20 °C'),
+	iec60364G: standard('iec60364G', 'IEC 60364-5-52:2009, Annex G'),
 	nec300_5: standard('nec300_5', 'NEC Table 300.5, cover requirements'),
 	nec411: standard('nec411', 'NEC Article 411 with UL 1838'),
 	nec680: standard('nec680', 'NEC Articles 411 and 680'),

@@ -40,6 +40,7 @@ export const spareItems = ({ fixtures, prices }: Basis): ShoppingItem[] =>
 		return [
 			item({
 				id: `spare-${model.id}`,
+				priceOf: model.id,
 				group: 'spares',
 				name: `Spare: ${model.name}`,
 				quantity: 1,

@@ -43,7 +43,18 @@ export function material(
 	const goods = materials.find((one) => one.id === id);
 	if (!goods || quantity <= 0) return [];
 	const { name, unit } = goods;
-	return [item({ id: as.id ?? id, group, name: as.name ?? name, quantity, unit, price: prices(id, goods.price), why })];
+	return [
+		item({
+			id: as.id ?? id,
+			...(as.id && { priceOf: id }),
+			group,
+			name: as.name ?? name,
+			quantity,
+			unit,
+			price: prices(id, goods.price),
+			why
+		})
+	];
 }
 export interface ModelUse {
 	id: string;

@@ -215,6 +215,18 @@ describe('money', () => {
 		for (const item of shopping.items) expect(cents(item.cost)).toBe(cents(item.unitPrice) * item.quantity);
 		expect(cents(shopping.total)).toBe(shopping.items.reduce((sum, item) => sum + cents(item.cost), 0));
 	});
+	it('takes a price typed on any line, spares too, by the goods the line names', () => {
+		for (const lamp of ['led', 'halogen'] as const) {
+			const at = (prices: Record<string, number>) =>
+				makePlan({ ...yard, power: { ...yard.power, lamp, prices } }).shopping;
+			const { yard } = examples[1]!;
+			const priced = at({}).items.filter((one) => one.group !== 'tools');
+			expect(priced.some((one) => one.group === 'spares' && one.priceOf)).toBe(true);
+			const own = priced.filter((one) => one.group === 'spares' || one.group === 'fixtures');
+			const typed = at(Object.fromEntries(own.map(({ priceOf, id }) => [priceOf ?? id, 3.21])));
+			for (const { id } of own) expect(typed.items.find((one) => one.id === id)?.unitPrice, id).toBe(3.21);
+		}
+	});
 	it('tools are not priced', () => {
 		for (const item of list(yardWith({}), six, cabling([chain(5)])).items.filter((one) => one.group === 'tools'))
 			expect(item).toMatchObject({ cost: 0, why: expect.stringMatching(/^Borrow or own: /) });

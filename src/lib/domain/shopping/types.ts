@@ -1,6 +1,8 @@
 export interface ShoppingItem {
 	/** Catalogue id or a stable id of ours. */
 	id: string;
+	/** Id of the catalogue's goods whose price this is, where it is not the line's own: a spare costs what the first one does. */
+	priceOf?: string;
 	group: 'fixtures' | 'supply' | 'cable' | 'connections' | 'crossing' | 'tools' | 'spares';
 	name: string;
 	quantity: number;

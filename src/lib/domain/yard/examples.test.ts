@@ -3,11 +3,15 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import { makeSite } from '../site';
-import { examples, outlines, readYard, writeYard, yardSchema } from '.';
+import { awkward, examples, faulty, outlines, readYard, writeYard, yardSchema } from '.';
 
-describe.each(examples.map((example) => [example.id, example] as const))('demo yard %s', (id, { yard }) => {
+describe.each([
+	...examples.map((example) => [example.id, 'examples', example] as const),
+	...faulty.map((example) => [example.id, 'faults', example] as const),
+	...awkward.map((example) => [example.id, 'awkward', example] as const)
+])('demo yard %s', (id, folder, { yard }) => {
 	test('is written as the program writes it, but for white space', () => {
-		const text = readFileSync(join(import.meta.dirname, 'examples', `${id}.json`), 'utf8');
+		const text = readFileSync(join(import.meta.dirname, folder, `${id}.json`), 'utf8');
 		expect(readYard(text)).toEqual({ ok: true, yard });
 		expect(JSON.stringify(JSON.parse(text))).toBe(JSON.stringify(JSON.parse(writeYard(yard))));
 	});
@@ -21,9 +25,10 @@ describe.each(examples.map((example) => [example.id, example] as const))('demo y
 		const place = yard.place.location;
 		if (!place || place === 'unsure') throw new Error('no place');
 		// Zone time by the platform's own IANA data against sun time at the longitude: within two hours in winter.
-		const parts = new Intl.DateTimeFormat('en', { timeZone: place.timeZone, timeZoneName: 'longOffset' }).formatToParts(
-			new Date('2026-01-15T12:00Z')
-		);
+		const parts = new Intl.DateTimeFormat('en', {
+			timeZone: place.timeZone,
+			timeZoneName: 'longOffset'
+		}).formatToParts(new Date('2026-01-15T12:00Z'));
 		const offset = /GMT([+-]\d\d)/.exec(parts.find((part) => part.type === 'timeZoneName')!.value)!;
 		expect(Math.abs(Number(offset[1]) - place.longitude / 15)).toBeLessThan(2);
 		expect(place.latitude * 10).toBeCloseTo(Math.round(place.latitude * 10), 9);

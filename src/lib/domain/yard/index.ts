@@ -5,5 +5,5 @@ export * from './defaults-spots';
 export * from './defaults-trees';
 export * from './ledger';
 export { longestFile, readYard, writeYard, type ReadYard } from './read';
-export { examples, type Start } from './examples';
+export { awkward, examples, faulty, type Start } from './examples';
 export { outlines } from './outlines';

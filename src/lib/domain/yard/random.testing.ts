@@ -2,7 +2,7 @@
  * Seeded yards for tests: plausible most of the time, awkward now and then (things on top of one another, lines through
  * the house, answers absent or "unsure", sizes at the limits). Always valid by `yardSchema`. The same seed gives the same yard.
  */
-import type { Yard, YardDrive, YardPoint, YardTree, YardWalk } from './schema';
+import type { CircuitChoice, Yard, YardDrive, YardPoint, YardTree, YardWalk } from './schema';
 import { blankYard } from './schema';
 
 /** mulberry32: 32 bits of state, good enough to scatter things in a yard. */
@@ -318,6 +318,37 @@ function randomPower(dice: Dice, frame: Frame): Yard['power'] {
 					cableLength: dice.given(dice.metres(0, 60))
 				}
 			: undefined,
-		prices: dice.chance(0.1) ? { nothing: dice.metres(0, 10) } : undefined
+		prices: dice.chance(0.1) ? { nothing: dice.metres(0, 10) } : undefined,
+		circuit: dice.chance(0.3) ? randomCircuit(dice, system, frame.awkward) : undefined
+	};
+}
+/** Runs set by hand: lamps that are there, named twice or long gone, sizes and taps that are to be had and some that are not. */
+function randomCircuit(dice: Dice, system: 'awg' | 'mm2', awkward: boolean): CircuitChoice {
+	const lamps = [
+		'walk-1/path',
+		'walk-2/path',
+		'drive-1/mouth',
+		'front-1/wash',
+		'front-1/graze',
+		'tree-1/uplight',
+		'steps-1/step',
+		'left/wash',
+		'right/wash',
+		'seating-1/area',
+		'number-1/number',
+		'gone-1/path'
+	].flatMap((stem) => [1, 2, 3].map((k) => `${stem}-${k}`));
+	const sizes = system === 'awg' ? [18, 16, 14, 12, 10, 8] : [1, 1.5, 2.5, 4, 6, 10];
+	return {
+		transformerVoltAmps: dice.chance(0.3) ? dice.of(60, 150, 300, 600, awkward ? 777 : 900) : undefined,
+		runs: dice.given(
+			dice.list(0, 3, (i) => ({
+				id: dice.of(`run-${i + 1}`, `mine-${i + 1}`),
+				lamps: dice.chance(0.7) ? lamps.filter(() => dice.chance(0.25)) : undefined,
+				size: dice.chance(0.5) ? (awkward ? dice.of(...sizes, 3.3) : dice.of(...sizes)) : undefined,
+				tap: dice.chance(0.5) ? dice.of(12, 13, 14, 15, awkward ? 11 : 12) : undefined,
+				feed: dice.chance(0.4) ? dice.of('end' as const, 'middle' as const, 'hub' as const) : undefined
+			}))
+		)
 	};
 }

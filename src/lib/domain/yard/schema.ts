@@ -11,14 +11,8 @@ import * as z from 'zod/mini';
 // The pages forbid evaluated code (content security policy); zod would otherwise try to compile its parsers.
 z.config({ jitless: true });
 
-const known = <T extends z.ZodMiniType>(schema: T, title: string, help: string, unit?: string): T => {
-	z.globalRegistry.add(schema, unit ? { title, description: help, unit } : { title, description: help });
-	return schema;
-};
-
 /** Metres within a range that a home can have; beyond it the field refuses. */
-const length = (title: string, help: string, min: number, max: number) =>
-	known(z.number().check(z.minimum(min), z.maximum(max)), title, help, 'm');
+const length = (min: number, max: number) => z.number().check(z.minimum(min), z.maximum(max));
 
 const unsure = z.literal('unsure');
 const orUnsure = <T extends z.ZodMiniType>(schema: T) => z.optional(z.union([schema, unsure]));
@@ -30,13 +24,8 @@ const name = z.string().check(z.maxLength(60));
 export const limits = { items: 400, linePoints: 60, reach: 500 } as const;
 
 export const pointSchema = z.strictObject({
-	along: length(
-		'Along',
-		'Along the house front from its left corner, seen from the street',
-		-limits.reach,
-		limits.reach
-	),
-	out: length('Out', 'Out from the house front towards the street; negative behind it', -limits.reach, limits.reach)
+	along: length(-limits.reach, limits.reach),
+	out: length(-limits.reach, limits.reach)
 });
 const lineSchema = z.array(pointSchema).check(z.minLength(2), z.maxLength(limits.linePoints));
 const list = <T extends z.ZodMiniType>(item: T) => maybe(z.array(item).check(z.maxLength(limits.items)));
@@ -45,25 +34,23 @@ const list = <T extends z.ZodMiniType>(item: T) => maybe(z.array(item).check(z.m
 const level = z.enum(['none', 'soft', 'bright']);
 
 export const placeSchema = z.strictObject({
-	units: maybe(known(z.enum(['feet', 'metres']), 'Units', 'How lengths are read back')),
+	units: maybe(z.enum(['feet', 'metres'])),
 	location: orUnsure(
 		z.strictObject({
 			name: maybe(name),
-			latitude: known(z.number().check(z.minimum(-90), z.maximum(90)), 'Latitude', 'North positive', 'deg'),
-			longitude: known(z.number().check(z.minimum(-180), z.maximum(180)), 'Longitude', 'East positive', 'deg'),
-			timeZone: known(z.string().check(z.maxLength(64)), 'Time zone', 'IANA name')
+			latitude: z.number().check(z.minimum(-90), z.maximum(90)),
+			longitude: z.number().check(z.minimum(-180), z.maximum(180)),
+			timeZone: z.string().check(z.maxLength(64))
 		})
 	),
-	faces: orUnsure(
-		known(z.number().check(z.minimum(0), z.maximum(360)), 'Front faces', 'Bearing the house front looks towards', 'deg')
-	),
-	surroundings: orUnsure(known(z.enum(['rural', 'suburb', 'town']), 'Surroundings', 'How dark the neighbourhood is'))
+	faces: orUnsure(z.number().check(z.minimum(0), z.maximum(360))),
+	surroundings: orUnsure(z.enum(['rural', 'suburb', 'town']))
 });
 
 export const sectionSchema = z.strictObject({
 	id,
-	width: length('Width', 'Length of this part of the front', 0.5, 100),
-	out: maybe(length('Stands out', 'How far this part stands out from the base line towards the street', -30, 30)),
+	width: length(0.5, 100),
+	out: maybe(length(-30, 30)),
 	light: maybe(level)
 });
 export const openingSchema = z.strictObject({
@@ -71,23 +58,23 @@ export const openingSchema = z.strictObject({
 	kind: z.enum(['door', 'window', 'garage']),
 	wall: z.enum(['front', 'left', 'right']),
 	/** On the front: along the base line. On a side: back from the front corner. To the opening's left edge (front) or nearest edge (side). */
-	along: length('From the corner', 'From the corner to the nearest edge of the opening', -5, 200),
-	width: length('Width', 'Width of the opening', 0.3, 12)
+	along: length(-5, 200),
+	width: length(0.3, 12)
 });
 export const porchSchema = z.strictObject({
 	id,
-	along: length('From the left corner', 'To the left edge of the porch', -10, 200),
-	width: length('Width', 'Along the front', 0.5, 40),
-	depth: length('Depth', 'Out from the wall it stands at', 0.3, 10),
+	along: length(-10, 200),
+	width: length(0.5, 40),
+	depth: length(0.3, 10),
 	roof: maybe(z.boolean())
 });
 export const houseSchema = z.strictObject({
 	/** The front from left to right, one part for each step in or out. */
 	sections: list(sectionSchema),
-	depth: orUnsure(length('Depth of the house', 'From the base line to the back wall', 2, 60)),
-	eaves: orUnsure(length('Height of the eaves', 'From the ground to the eaves', 1.8, 15)),
-	finish: orUnsure(known(z.enum(['light', 'medium', 'dark']), 'Finish', 'How light the wall is')),
-	texture: orUnsure(known(z.enum(['smooth', 'rough']), 'Texture', 'Rough stone or brick takes a grazing light')),
+	depth: orUnsure(length(2, 60)),
+	eaves: orUnsure(length(1.8, 15)),
+	finish: orUnsure(z.enum(['light', 'medium', 'dark'])),
+	texture: orUnsure(z.enum(['smooth', 'rough'])),
 	openings: list(openingSchema),
 	porches: list(porchSchema),
 	/** Side walls, seen from the street. */
@@ -99,10 +86,10 @@ export const treeSchema = z.strictObject({
 	id,
 	name,
 	at: maybe(pointSchema),
-	spread: orUnsure(length('Across the canopy', 'From leaf tip to leaf tip', 0.3, 40)),
-	height: orUnsure(length('Height', 'Ground to top', 0.5, 60)),
-	crownBase: orUnsure(length('Height to the lowest branches', 'Ground to where the crown begins', 0, 30)),
-	trunk: orUnsure(length('Trunk', 'Diameter at chest height', 0.02, 4)),
+	spread: orUnsure(length(0.3, 40)),
+	height: orUnsure(length(0.5, 60)),
+	crownBase: orUnsure(length(0, 30)),
+	trunk: orUnsure(length(0.02, 4)),
 	form: orUnsure(z.enum(['round', 'spreading', 'columnar', 'conical', 'vase', 'weeping', 'multi-stem', 'palm'])),
 	ground: orUnsure(z.enum(['lawn', 'bed', 'gravel'])),
 	light: maybe(level),
@@ -112,12 +99,8 @@ export const treeSchema = z.strictObject({
 export const crossingSchema = z.strictObject({
 	id,
 	/** Along the centre line of the walk or drive, from its first point. */
-	at: length('Where', 'Along the centre line from the street end', 0, 500),
-	kind: known(
-		z.enum(['sleeve', 'joint', 'bore']),
-		'Kind',
-		'An existing sleeve, an expansion joint, or a bore to be made'
-	)
+	at: length(0, 500),
+	kind: z.enum(['sleeve', 'joint', 'bore'])
 });
 
 const strip = {
@@ -130,21 +113,21 @@ const strip = {
 };
 export const walkSchema = z.strictObject({
 	...strip,
-	width: orUnsure(length('Width', 'Edge to edge', 0.3, 6)),
+	width: orUnsure(length(0.3, 6)),
 	lights: maybe(z.enum(['none', 'left', 'right', 'both', 'either'])),
 	rail: maybe(z.enum(['none', 'left', 'right', 'both'])),
 	steps: list(
 		z.strictObject({
 			id,
-			at: length('Where', 'Along the centre line from the street end to the foot of the flight', 0, 500),
-			treads: known(z.int().check(z.minimum(1), z.maximum(40)), 'Treads', 'How many treads'),
-			going: orUnsure(length('Depth of a tread', 'Front to back', 0.15, 2))
+			at: length(0, 500),
+			treads: z.int().check(z.minimum(1), z.maximum(40)),
+			going: orUnsure(length(0.15, 2))
 		})
 	)
 });
 export const driveSchema = z.strictObject({
 	...strip,
-	width: orUnsure(length('Width', 'Edge to edge', 1.5, 15)),
+	width: orUnsure(length(1.5, 15)),
 	lights: maybe(z.enum(['none', 'mouth', 'left', 'right', 'both'])),
 	pattern: maybe(z.enum(['paired', 'staggered'])),
 	/** Gate posts either side of the mouth. */
@@ -153,7 +136,7 @@ export const driveSchema = z.strictObject({
 	runOffs: list(
 		z.strictObject({
 			id,
-			at: length('Where', 'Along the centre line from the street end', 0, 500),
+			at: length(0, 500),
 			side: z.enum(['left', 'right'])
 		})
 	)
@@ -168,7 +151,7 @@ export const seatingSchema = z.strictObject({
 	id,
 	name,
 	at: maybe(pointSchema),
-	across: orUnsure(length('Across', 'Diameter of the seating place', 0.5, 20)),
+	across: orUnsure(length(0.5, 20)),
 	light: maybe(level)
 });
 export const houseNumberSchema = z.strictObject({
@@ -182,23 +165,23 @@ export const waterSchema = z.strictObject({
 	name,
 	kind: z.enum(['pond', 'pool', 'spa', 'fountain']),
 	at: maybe(pointSchema),
-	length: orUnsure(length('Along the front', 'Size measured along the house front', 0.3, 60)),
-	width: orUnsure(length('Out', 'Size measured towards the street', 0.3, 60))
+	length: orUnsure(length(0.3, 60)),
+	width: orUnsure(length(0.3, 60))
 });
 export const existingLightSchema = z.strictObject({
 	id,
 	name,
 	kind: z.enum(['street-lamp', 'porch-light', 'other']),
 	at: maybe(pointSchema),
-	height: orUnsure(length('Height', 'Of the lamp above the ground', 0.2, 20)),
-	reach: orUnsure(length('Lights as far as', 'How far around it you can see your step', 0.5, 40))
+	height: orUnsure(length(0.2, 20)),
+	reach: orUnsure(length(0.5, 40))
 });
 export const freeWallSchema = z.strictObject({
 	id,
 	name,
 	from: maybe(pointSchema),
 	to: maybe(pointSchema),
-	height: orUnsure(length('Height', 'Ground to coping', 0.3, 8)),
+	height: orUnsure(length(0.3, 8)),
 	finish: orUnsure(z.enum(['light', 'medium', 'dark'])),
 	texture: orUnsure(z.enum(['smooth', 'rough'])),
 	light: maybe(level)
@@ -213,9 +196,9 @@ export const spotsSchema = z.strictObject({
 });
 
 export const lotSchema = z.strictObject({
-	street: orUnsure(length('To the street', 'From the base line to the edge of the street or pavement', 0.5, 300)),
-	left: orUnsure(length('To the left boundary', 'From the left corner of the house to the boundary', 0, 200)),
-	right: orUnsure(length('To the right boundary', 'From the right corner of the house to the boundary', 0, 200))
+	street: orUnsure(length(0.5, 300)),
+	left: orUnsure(length(0, 200)),
+	right: orUnsure(length(0, 200))
 });
 
 const clock = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
@@ -227,7 +210,7 @@ export const hoursSchema = z.discriminatedUnion('kind', [
 export const spotSchema = z.strictObject({
 	at: pointSchema,
 	on: z.enum(['wall', 'post']),
-	height: maybe(length('Height', 'Of its bottom edge above the ground', 0, 4))
+	height: maybe(length(0, 4))
 });
 /** Id of a fixture in the plan: what it lights, and its place there. */
 const fixtureId = z.string().check(z.regex(/^[a-z][a-z0-9-]{0,39}\/[a-z0-9-]{1,40}$/));
@@ -256,7 +239,7 @@ export const powerSchema = z.strictObject({
 	hours: orUnsure(hoursSchema),
 	price: orUnsure(
 		z.strictObject({
-			perKwh: known(z.number().check(z.minimum(0), z.maximum(10)), 'Price of power', 'For one kilowatt-hour'),
+			perKwh: z.number().check(z.minimum(0), z.maximum(10)),
 			currency: z.string().check(z.minLength(1), z.maxLength(4))
 		})
 	),
@@ -268,12 +251,47 @@ export const powerSchema = z.strictObject({
 		z.strictObject({
 			transformerVoltAmps: maybe(z.number().check(z.minimum(20), z.maximum(2000))),
 			cableSize: maybe(z.number()),
-			cableLength: maybe(length('Cable in hand', 'Length of cable already owned', 0, 1000))
+			cableLength: maybe(length(0, 1000))
 		})
 	),
 	circuit: maybe(circuitChoiceSchema),
 	/** Prices the person has changed, by catalogue id, in their currency. */
 	prices: maybe(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(100000))))
+});
+
+/** What a lamp shines at: a point, or a bearing and degrees from straight up (0 = up, 180 = down). */
+const within = (min: number, max: number) => z.number().check(z.minimum(min), z.maximum(max));
+const aimSchema = z.union([
+	z.strictObject({ ...pointSchema.shape, height: within(0, 60) }),
+	z.strictObject({ bearing: within(0, 360), tilt: within(0, 180) })
+]);
+const modelId = z.string().check(z.maxLength(60));
+/** A fixture of the plan as changed by hand; what is absent stays the plan's own choice. */
+export const fixtureEditSchema = z.strictObject({
+	id: fixtureId,
+	/** Where the plan had it when it was first changed: by this it is known again when the numbers beside it shift. */
+	from: maybe(pointSchema),
+	at: maybe(pointSchema),
+	/** Kept where the plan had it, rather than moved. */
+	pinned: maybe(z.boolean()),
+	aim: maybe(aimSchema),
+	model: maybe(modelId),
+	removed: maybe(z.boolean())
+});
+/** A fixture that the person added. */
+export const addedFixtureSchema = z.strictObject({
+	id,
+	/** What it lights; absent: nothing that the yard knows. */
+	target: maybe(z.strictObject({ kind: z.enum(['tree', 'wall', 'walk', 'drive', 'steps', 'seating', 'number']), id })),
+	technique: z.enum(['uplight', 'wash', 'graze', 'path', 'step', 'drive', 'area', 'number']),
+	at: pointSchema,
+	model: maybe(modelId),
+	aim: maybe(aimSchema)
+});
+/** The plan overruled by hand, on the layout page. */
+export const fixturesSchema = z.strictObject({
+	set: list(fixtureEditSchema),
+	added: list(addedFixtureSchema)
 });
 
 export const yardSchema = z.strictObject({
@@ -287,7 +305,8 @@ export const yardSchema = z.strictObject({
 	walks: list(walkSchema),
 	drives: list(driveSchema),
 	spots: spotsSchema,
-	power: powerSchema
+	power: powerSchema,
+	fixtures: maybe(fixturesSchema)
 });
 
 export type Yard = z.infer<typeof yardSchema>;
@@ -297,6 +316,9 @@ export type YardWalk = z.infer<typeof walkSchema>;
 export type YardDrive = z.infer<typeof driveSchema>;
 export type RunChoice = z.infer<typeof runChoiceSchema>;
 export type CircuitChoice = z.infer<typeof circuitChoiceSchema>;
+export type FixtureEdit = z.infer<typeof fixtureEditSchema>;
+export type AddedFixture = z.infer<typeof addedFixtureSchema>;
+export type HandFixtures = z.infer<typeof fixturesSchema>;
 export type YardSection = z.infer<typeof sectionSchema>;
 export type YardOpening = z.infer<typeof openingSchema>;
 /** Spelt out, since the plan's JSON Schema is made from types; the parts of `Yard` that use them hold them equal. */

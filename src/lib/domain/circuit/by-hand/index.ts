@@ -1,0 +1,3 @@
+/** A run redone by hand, beside the plan. */
+export type * from './types';
+export { byHand } from './by-hand';

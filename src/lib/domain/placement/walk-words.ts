@@ -1,0 +1,96 @@
+/** What is said of the lights along a walk: why they stand there. */
+import { distance, type Point } from '../shared/geometry';
+import type { FixtureModel } from '../shared/catalogue';
+import { rules } from '../shared/rules';
+import type { Cause } from './conflicts';
+import { outerSide, type Course, type Side } from './course';
+import type { Drafting } from './drafting';
+import type { First, Stop } from './firsts';
+import { input, moved as movedReason, reason } from './reasons';
+import type { Reason } from './types';
+import { called } from './wording';
+
+const { spacing } = rules['path.spacing'].figures;
+const { low, high } = rules['path.setback'].figures;
+
+export const firstWords: Record<First, string> = {
+	entry: 'the entry',
+	bend: 'the bend',
+	junction: 'where another way meets it',
+	foot: 'the foot of the steps',
+	head: 'the head of the steps'
+};
+
+export interface Standing {
+	at: number;
+	side: Side;
+	p: Point;
+}
+export interface Spot extends Standing {
+	clear: number;
+	/** Where it would stand with nothing in the way, and what was. */
+	wanted: Point;
+	first: Cause | null;
+}
+
+/** What the light does there: a place that comes first, and which side of a bend, or a straight filled. */
+function placeWords(d: Drafting, course: Course, stop: Stop, { at, side }: Spot): string {
+	const the = called(course.strip.name, 'walk');
+	const moved =
+		Math.abs(at - stop.at) > 1e-9 ? `, moved ${d.len(Math.abs(at - stop.at))} along to a place that is free` : '';
+	if (!stop.first) return `Fills the straight of ${the} evenly${moved}.`;
+	const serves =
+		stop.also.length > 0 ? `; it serves ${[...new Set(stop.also)].map((f) => firstWords[f]).join(' and ')} too` : '';
+	const outer = stop.first === 'bend' ? outerSide(course, stop.at) : null;
+	const edge = outer ? `, on the ${outer === side ? 'outside, where the edge is missed' : 'inside'}` : '';
+	return `Marks ${firstWords[stop.first]} of ${the}${edge}${serves}${moved}.`;
+}
+
+function spacingWords(d: Drafting, nearest: number): string {
+	const least = d.len(spacing);
+	if (!Number.isFinite(nearest))
+		return `Lights along one edge stand at least ${least} apart; it is the first on this edge.`;
+	return nearest < spacing - 1e-6
+		? `${d.len(nearest)} from the nearest on this edge, closer than ${least}: the places that come first lie that close.`
+		: `${d.len(nearest)} from the nearest on this edge, not closer than ${least}.`;
+}
+
+/** Why a light stands where it does. `nearest`: metres to the nearest on its edge, Infinity for the first. */
+export function walkReasons(
+	d: Drafting,
+	course: Course,
+	model: FixtureModel,
+	stop: Stop,
+	spot: Spot,
+	nearest: number
+): Reason[] {
+	const { clear, p, wanted, first } = spot;
+	const where = stop.first ? `right at ${firstWords[stop.first]}` : 'where an even row has it';
+	return [
+		reason('path.first', null, '', placeWords(d, course, stop, spot)),
+		reason('path.spacing', Number.isFinite(nearest) ? nearest : null, 'm', spacingWords(d, nearest)),
+		reason(
+			'path.setback',
+			clear,
+			'm',
+			`The head stands ${d.len(clear)} clear of the edge, between ${d.len(low)} and ${d.len(high)}.`,
+			{
+				working: {
+					label: 'Stake from the edge',
+					value: clear + model.headDiameter / 2,
+					unit: 'm',
+					decimals: 2,
+					rule: rules['path.setback'].says,
+					expression: 'c + d ÷ 2',
+					inputs: [
+						input('c', 'clear of the edge', clear, 'm'),
+						input('d', 'diameter of the head', model.headDiameter, 'm')
+					],
+					source: rules['path.setback'].source
+				}
+			}
+		),
+		reason('glare.shield', null, '', 'The shade hides the lamp from anyone walking.'),
+		...(first ? [movedReason(d, first, distance(p, wanted), where)] : [])
+	];
+}

@@ -1,0 +1,58 @@
+/**
+ * The words of the yard's published JSON Schema: title, description and unit by path. Kept apart from the schema, so that
+ * pages which only check answers do not carry them.
+ */
+export type SchemaWords = readonly [title: string, description: string, unit?: string];
+
+/** Of any point, wherever in the yard. */
+export const pointWords: Readonly<Record<'along' | 'out', SchemaWords>> = {
+	along: ['Along', 'Along the house front from its left corner, seen from the street', 'm'],
+	out: ['Out', 'Out from the house front towards the street; negative behind it', 'm']
+};
+/** `*` stands for each item of a list. */
+export const schemaWords: Readonly<Record<string, SchemaWords>> = {
+	'place.units': ['Units', 'How lengths are read back'],
+	'place.location.latitude': ['Latitude', 'North positive', 'deg'],
+	'place.location.longitude': ['Longitude', 'East positive', 'deg'],
+	'place.location.timeZone': ['Time zone', 'IANA name'],
+	'place.faces': ['Front faces', 'Bearing the house front looks towards', 'deg'],
+	'place.surroundings': ['Surroundings', 'How dark the neighbourhood is'],
+	'house.sections.*.width': ['Width', 'Length of this part of the front', 'm'],
+	'house.sections.*.out': ['Stands out', 'How far this part stands out from the base line towards the street', 'm'],
+	'house.depth': ['Depth of the house', 'From the base line to the back wall', 'm'],
+	'house.eaves': ['Height of the eaves', 'From the ground to the eaves', 'm'],
+	'house.finish': ['Finish', 'How light the wall is'],
+	'house.texture': ['Texture', 'Rough stone or brick takes a grazing light'],
+	'house.openings.*.along': ['From the corner', 'From the corner to the nearest edge of the opening', 'm'],
+	'house.openings.*.width': ['Width', 'Width of the opening', 'm'],
+	'house.porches.*.along': ['From the left corner', 'To the left edge of the porch', 'm'],
+	'house.porches.*.width': ['Width', 'Along the front', 'm'],
+	'house.porches.*.depth': ['Depth', 'Out from the wall it stands at', 'm'],
+	'lot.street': ['To the street', 'From the base line to the edge of the street or pavement', 'm'],
+	'lot.left': ['To the left boundary', 'From the left corner of the house to the boundary', 'm'],
+	'lot.right': ['To the right boundary', 'From the right corner of the house to the boundary', 'm'],
+	'trees.*.spread': ['Across the canopy', 'From leaf tip to leaf tip', 'm'],
+	'trees.*.height': ['Height', 'Ground to top', 'm'],
+	'trees.*.crownBase': ['Height to the lowest branches', 'Ground to where the crown begins', 'm'],
+	'trees.*.trunk': ['Trunk', 'Diameter at chest height', 'm'],
+	'walks.*.crossings.*.at': ['Where', 'Along the centre line from the street end', 'm'],
+	'walks.*.crossings.*.kind': ['Kind', 'An existing sleeve, an expansion joint, or a bore to be made'],
+	'walks.*.width': ['Width', 'Edge to edge', 'm'],
+	'walks.*.steps.*.at': ['Where', 'Along the centre line from the street end to the foot of the flight', 'm'],
+	'walks.*.steps.*.treads': ['Treads', 'How many treads'],
+	'walks.*.steps.*.going': ['Depth of a tread', 'Front to back', 'm'],
+	'drives.*.crossings.*.at': ['Where', 'Along the centre line from the street end', 'm'],
+	'drives.*.crossings.*.kind': ['Kind', 'An existing sleeve, an expansion joint, or a bore to be made'],
+	'drives.*.width': ['Width', 'Edge to edge', 'm'],
+	'drives.*.runOffs.*.at': ['Where', 'Along the centre line from the street end', 'm'],
+	'spots.seating.*.across': ['Across', 'Diameter of the seating place', 'm'],
+	'spots.water.*.length': ['Along the front', 'Size measured along the house front', 'm'],
+	'spots.water.*.width': ['Out', 'Size measured towards the street', 'm'],
+	'spots.lights.*.height': ['Height', 'Of the lamp above the ground', 'm'],
+	'spots.lights.*.reach': ['Lights as far as', 'How far around it you can see your step', 'm'],
+	'spots.walls.*.height': ['Height', 'Ground to coping', 'm'],
+	'power.transformer.height': ['Height', 'Of its bottom edge above the ground', 'm'],
+	'power.sensor.height': ['Height', 'Of its bottom edge above the ground', 'm'],
+	'power.price.perKwh': ['Price of power', 'For one kilowatt-hour'],
+	'power.owned.cableLength': ['Cable in hand', 'Length of cable already owned', 'm']
+};
