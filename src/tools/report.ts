@@ -1,4 +1,5 @@
 import type { Plan } from '../lib/domain/plan';
+import { sizeName } from '../lib/domain/circuit';
 import type { Finding } from '../lib/domain/shared/findings';
 import { formatLength } from '../lib/domain/shared/units';
 
@@ -12,7 +13,6 @@ const table = (head: string[], rows: string[][]): string[] => {
 	return [line(head), line(widths.map((width) => '-'.repeat(width))), ...rows.map(line)];
 };
 const volts = (value: number | null) => (value === null ? 'none' : value.toFixed(2));
-const gauge = (system: string, size: number) => (system === 'awg' ? `${size} AWG` : `${size} mm²`);
 
 const fedAt = { end: 'its end', middle: 'a tee in its middle', hub: 'a hub' } as const;
 const change = (cost: number, currency: string) =>
@@ -59,7 +59,7 @@ export function report(plan: Plan, title: string): string {
 		]);
 	for (const run of plan.runs)
 		section(
-			`${run.name}: ${gauge(run.cable.system, run.cable.size)} on the ${run.tapVolts} V tap, fed at ${fedAt[run.feed]}, ${length(run.segments.reduce((sum, segment) => sum + segment.length, 0))} of cable`,
+			`${run.name}: ${sizeName(run.cable)} on the ${run.tapVolts} V tap, fed at ${fedAt[run.feed]}, ${length(run.segments.reduce((sum, segment) => sum + segment.length, 0))} of cable`,
 			table(
 				['lamp', 'volts', 'lowest', 'highest'],
 				run.nodes

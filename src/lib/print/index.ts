@@ -2,7 +2,6 @@ export { default as Packet } from './Packet.svelte';
 export { detailPlan, fitPlan, papers, scales, type Fit, type Paper, type Scale } from './scale';
 export {
 	aimOf,
-	cableSize,
 	crossingText,
 	modelName,
 	money,

@@ -60,7 +60,6 @@ export function aimOf(fixture: Pick<Fixture, 'aim'>, faces: number): string {
 }
 
 /** A size of cable as sold: `12 AWG`, `2.5 mm²`. */
-export const cableSize = ({ system, size }: Run['cable']): string => (system === 'awg' ? `${size} AWG` : `${size} mm²`);
 export const modelName = (id: string): string =>
 	fixtureModels.find((model) => model.id === id)?.name ??
 	transformers.find((model) => model.id === id)?.name ??

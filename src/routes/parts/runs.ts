@@ -1,7 +1,8 @@
 /** Runs of cable as a table shows them. */
 import { voltsIn } from '$lib/domain/cable/figures';
+import { loadOf } from '$lib/domain/cable/loads';
 import type { Run } from '$lib/domain/cable';
-import { filament, type CableSize, type Feed } from '$lib/domain/circuit';
+import { lampAt, type Feed } from '$lib/domain/circuit';
 import type { Fixture } from '$lib/domain/placement';
 import type { Finding } from '$lib/domain/shared/findings';
 import { distances } from '$lib/drawing/volt-chart';
@@ -26,7 +27,6 @@ export interface PlaceRow {
 export interface LampRow extends PlaceRow {
 	fixture: Fixture;
 }
-export const cableName = ({ system, size }: CableSize): string => (system === 'awg' ? `${size} AWG` : `${size} mm²`);
 export const runLength = (run: Run): number => run.segments.reduce((sum, { length }) => sum + length, 0);
 export const feedWords: Record<Feed, string> = {
 	end: 'its end',
@@ -47,9 +47,8 @@ function faultOf({ lamp }: Fixture, volts: number | null, low: number | null, hi
 }
 
 function lightOf({ lamp }: Fixture, volts: number): PlaceRow['light'] {
-	if (lamp.kind !== 'halogen') return null;
-	const fraction = volts / lamp.ratedVolts;
-	return { percent: 100 * filament(fraction).light, guess: Math.abs(fraction - 1) > 0.1 };
+	const { filament, isBeyondPublished } = lampAt(loadOf(lamp), volts);
+	return filament && { percent: 100 * filament.light, guess: isBeyondPublished };
 }
 
 /** The places of a run, nearest first; the transformer's terminals are the first. */

@@ -2,7 +2,7 @@
  * What would put a problem of the circuit right, as changes to the answers. Each is tried on the whole circuit, laid out
  * again as it will be when the person takes it, and offered only if the problem is gone and no other comes in its place.
  */
-import type { Choice, ChoiceProblem } from '../circuit';
+import { isHard, type Choice, type ChoiceProblem } from '../circuit';
 import { fixtureModels } from '../shared/catalogue';
 import type { Advice } from '../shared/findings';
 import type { Fixture } from '../placement';
@@ -33,10 +33,9 @@ function mostTried({ layout, fixtures }: Trial): number {
 	return length > 8 ? 4 : length > 4 ? 8 : 12;
 }
 
-const isStop = ({ cornerOnly, code }: ChoiceProblem): boolean => !cornerOnly && code !== 'uneven';
 const countOf = ({ problems }: Choice, code: ChoiceProblem['code'], which: (p: ChoiceProblem) => boolean): number =>
 	problems.filter((one) => one.code === code && which(one)).length;
-const any = () => true;
+const all = () => true;
 
 /** Of one kind together, how far beyond its limit: volts, amperes, volt-amperes. */
 const excessOf = ({ problems }: Choice, code: ChoiceProblem['code'], which: (p: ChoiceProblem) => boolean): number =>
@@ -52,7 +51,7 @@ const leeway = 1.02;
  * stop more.
  */
 function isCured(problem: ChoiceProblem, before: Choice, after: Choice): boolean {
-	const which = isStop(problem) ? isStop : any;
+	const which = isHard(problem) ? isHard : all;
 	if (stops(after) > stops(before)) return false;
 	if (countOf(after, problem.code, which) >= countOf(before, problem.code, which)) return false;
 	return after.problems.filter(which).every(({ code }) => {

@@ -1,11 +1,11 @@
 /** The circuit as the person has set it (`power.circuit`): which lamps share a run, and what of each run is held. */
-import { usualSizes, type CableSize, type CableSystem, type Feed } from '../circuit';
+import { sizeName, usualSizes, type CableSize, type CableSystem, type Feed } from '../circuit';
 import { transformers } from '../shared/catalogue';
 import type { Assumption, Finding } from '../shared/findings';
 import type { Fixture } from '../placement';
 import type { CircuitChoice, RunChoice, Yard } from '../yard';
 import type { HandSet } from './types';
-import { called, fedWords, listed, sizeName } from './wording';
+import { called, fedWords, listed } from './wording';
 
 export interface HandRun {
 	id: string;

@@ -2,6 +2,7 @@ import { distance, segmentMeeting, type Point } from '../shared/geometry';
 import type { Assumption, Finding } from '../shared/findings';
 import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
+import { sizeName } from '../circuit';
 import { placeFixtures, type Fixture } from '../placement';
 import type { Site } from '../site';
 import type { Yard } from '../yard';
@@ -20,7 +21,7 @@ import { runnersUp } from './runners-up';
 import { siteSupply, type SupplySpot } from './supply';
 import type { Cabling, Run } from './types';
 import { wayFindings } from './ways';
-import { listed, sizeName } from './wording';
+import { listed } from './wording';
 import { problemFinding, runNameOf } from './words';
 
 /** Metres of paving or porch that may lie between the transformer's wall and the ground its cables go into. */

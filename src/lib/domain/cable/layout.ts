@@ -1,4 +1,4 @@
-import { chooseBelow, type Choice, type ChooseOptions, type Feed, type RunShape } from '../circuit';
+import { chooseBelow, isHard, type Choice, type ChooseOptions, type Feed, type RunShape } from '../circuit';
 import { heldBy, inPlaces, ownId, type Hand } from './hand';
 import type { LaidWay, Laying } from './laid';
 import { leastCost } from './least';
@@ -53,8 +53,7 @@ const choose = (ways: readonly WaysOfRun[], options: ChooseOptions, all: boolean
 	chooseFor(ways, options, all, Infinity)!;
 
 /** What stops the plan even in the nominal case. */
-export const stops = (choice: Choice): number =>
-	choice.problems.filter((problem) => !problem.cornerOnly && problem.code !== 'uneven').length;
+export const stops = (choice: Choice): number => choice.problems.filter(isHard).length;
 
 /** What is cheaper by no more than this is not cheaper, currency. */
 const worthIt = 0.01;

@@ -1,4 +1,4 @@
-import { markedVoltAmps, type CableSize, type ChooseOptions, type RunShape } from '../circuit';
+import { leastVoltAmps, type CableSize, type ChooseOptions, type RunShape } from '../circuit';
 import { demandOf, dropsOf, type Demand } from './estimate';
 
 /** A run as it may be laid, and the size that it is held to. */
@@ -11,10 +11,6 @@ export interface Bounded {
 interface Seen extends Pick<Demand, 'metres' | 'worst'> {
 	laying: number;
 }
-/** Least a load can draw: halogen lamps take less below their rated volts. */
-const leastVoltAmps = ({ load }: RunShape['loads'][number]): number =>
-	markedVoltAmps(load) * (load.kind === 'halogen' ? 0.7 : 1);
-
 /**
  * What runs so shared out cost at least if every limit is kept: for each the cheapest of its ways in the thinnest cable that
  * could do, and a transformer that carries the lamps. Infinity where a run cannot keep its limits at all.
@@ -33,7 +29,10 @@ export function leastCost(runs: readonly Bounded[], options: ChooseOptions): num
 			drops: size ? dropsOf(options, [size]) : drops
 		};
 	});
-	const load = runs.reduce((sum, { plain }) => sum + plain.loads.reduce((va, one) => va + leastVoltAmps(one), 0), 0);
+	const load = runs.reduce(
+		(sum, { plain }) => sum + plain.loads.reduce((va, one) => va + leastVoltAmps(one.load), 0),
+		0
+	);
 	const { transformers, corners, loadLimit } = options;
 	const enough = transformers.filter(({ voltAmps }) => voltAmps * loadLimit >= load);
 	const costs = (enough.length > 0 ? enough : transformers).map(({ price, taps, regulation, voltAmps }) => {

@@ -1,7 +1,8 @@
 /** Workings of a cable's ohms and of a lamp's current and light. */
-import { loadAmps, ohmsPerKm } from '../circuit';
+import { loadAmps, ohmsPerKm, resistanceLaw, sizeName } from '../circuit';
 import type { Fixture } from '../placement';
 import { rules } from '../shared/rules';
+import { metresPerFoot } from '../shared/units';
 import type { Working } from '../shared/working';
 import { figure } from './figure';
 import { loadOf } from './loads';
@@ -15,7 +16,8 @@ const degrees = (celsius: number) => `${celsius < 0 ? '−' : ''}${Math.abs(cels
  */
 export function ohmsWorking(cable: Run['cable'], celsius: number): Working {
 	const awg = cable.system === 'awg';
-	const [base, alpha, feet] = awg ? [75, 0.00323, 0.3048] : [20, 0.00393, 1];
+	const { celsius: base, alpha } = resistanceLaw(cable.system);
+	const feet = awg ? metresPerFoot : 1;
 	const table = Number((ohmsPerKm(cable, base) * feet).toPrecision(6));
 	return figure(
 		ohmsPerKm(cable, celsius),
@@ -24,12 +26,12 @@ export function ohmsWorking(cable: Run['cable'], celsius: number): Working {
 			unit: 'Ω/km',
 			decimals: 3,
 			rule: `The table’s figure at ${base} °C, brought to ${degrees(celsius)}: copper resists more as it warms.`,
-			expression: awg ? 'R ÷ 0.3048 × ( 1 + a × ( t − 75 ) )' : 'R × ( 1 + a × ( t − 20 ) )',
+			expression: `R ${awg ? `÷ ${metresPerFoot} ` : ''}× ( 1 + a × ( t − ${base} ) )`,
 			source: awg ? 'necTable8' : 'iec60228'
 		},
 		{
 			R: {
-				name: awg ? `one conductor of ${cable.size} AWG` : `one conductor of ${cable.size} mm²`,
+				name: `one conductor of ${sizeName(cable)}`,
 				value: table,
 				unit: awg ? 'Ω per 1000 ft' : 'Ω/km',
 				exact: true

@@ -1,12 +1,12 @@
 /** Changes that may put a problem of the circuit right; `advice.ts` tries them. */
-import type { ChoiceProblem, Cure } from '../circuit';
+import { sizeName, type ChoiceProblem, type Cure } from '../circuit';
 import { transformers } from '../shared/catalogue';
 import type { Advice } from '../shared/findings';
 import type { Yard } from '../yard';
 import { changedCircuit, changedRun, releasedRun, type Change } from './changes';
 import { handTransformer, runChoices } from './hand';
 import type { Layout } from './layout';
-import { called, fedWords, runsWords, sizeName } from './wording';
+import { called, fedWords, runsWords } from './wording';
 import { runNameOf } from './words';
 
 export interface Proposal {

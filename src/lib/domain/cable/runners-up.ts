@@ -1,9 +1,9 @@
 /** What was weighed and not taken, and why it lost. */
-import type { Alternative, ChosenRun } from '../circuit';
+import { sizeName, type Alternative, type ChosenRun } from '../circuit';
 import type { Fixture } from '../placement';
 import type { Layout, Lost } from './layout';
 import type { RunnerUp } from './types';
-import { called, fedWords, runsWords, sizeName } from './wording';
+import { called, fedWords, runsWords } from './wording';
 import { problemWords, runNameOf } from './words';
 
 const most = 4;

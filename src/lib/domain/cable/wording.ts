@@ -1,5 +1,5 @@
 /** Small words that findings, advice and alternatives are made of. */
-import type { CableSize, Feed } from '../circuit';
+import type { Feed } from '../circuit';
 
 export const volts = (value: number): string => (Math.round(value * 10) / 10).toFixed(1);
 /** Two figures that would read the same get a second decimal. */
@@ -8,7 +8,6 @@ export const apart = (value: number, limit: number): [string, string] =>
 /** `a, b and c`. */
 export const listed = (names: readonly string[]): string =>
 	names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-export const sizeName = ({ system, size }: CableSize): string => (system === 'awg' ? `${size} AWG` : `${size} mm²`);
 /** At the start of a sentence. */
 export const called = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
 export const fedWords: Record<Feed, string> = {

@@ -1,10 +1,10 @@
 import { rules } from '../shared/rules';
 import type { Finding } from '../shared/findings';
-import type { Choice, ChoiceProblem } from '../circuit';
+import { sizeName, type Choice, type ChoiceProblem } from '../circuit';
 import type { Fixture } from '../placement';
 import { runName } from './assemble';
 import type { LaidRun, Layout } from './layout';
-import { apart, called, listed, sizeName } from './wording';
+import { apart, called, listed } from './wording';
 
 /** By node: metres of cable from the supply. */
 export function reachOf({ nodes, segments }: Pick<LaidRun, 'nodes' | 'segments'>): Float64Array {

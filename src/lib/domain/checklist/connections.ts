@@ -1,5 +1,5 @@
 import { walked, type Job } from './job';
-import { sizeOf } from './trench';
+import { sizeName } from '../circuit';
 import type { ChecklistStep } from './types';
 import { defer, sentence, step, when } from './words';
 
@@ -17,8 +17,8 @@ export function connectionSteps(job: Job): ChecklistStep[] {
 			step(
 				`${run.id}-connect`,
 				run.feed === 'hub'
-					? `${sentence(run.name)}: at the hub, join the leads to ${names(run).join(', ')} to the ${sizeOf(run)} cable from the transformer, and at its far end each lead to its light; two connectors to a joint, one for each conductor.`
-					: `${sentence(run.name)}: tap ${names(run).join(', ')} onto the ${sizeOf(run)} cable in that order, two connectors to each, one for each conductor.`,
+					? `${sentence(run.name)}: at the hub, join the leads to ${names(run).join(', ')} to the ${sizeName(run.cable)} cable from the transformer, and at its far end each lead to its light; two connectors to a joint, one for each conductor.`
+					: `${sentence(run.name)}: tap ${names(run).join(', ')} onto the ${sizeName(run.cable)} cable in that order, two connectors to each, one for each conductor.`,
 				{
 					cautions: [
 						'Connectors rated for direct burial only. Centre a piercing one on the conductor and screw it home; never twist and tape.'

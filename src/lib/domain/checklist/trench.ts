@@ -6,11 +6,10 @@ import type { Site, Tree } from '../site';
 import { walked, type Job } from './job';
 import { turnsWorthSaying } from './route';
 import type { ChecklistStep } from './types';
+import { sizeName } from '../circuit';
 import { defer, place, sentence, step } from './words';
 
 const depth = rules['cable.depth'].figures;
-export const sizeOf = (run: Run): string =>
-	run.cable.system === 'awg' ? `${run.cable.size} AWG` : `${run.cable.size} mm²`;
 
 /** A light that stands this near its hub has a lead of nothing but slack, metres. */
 const besideIt = 0.005;
@@ -101,7 +100,7 @@ export function trenchSteps(job: Job): ChecklistStep[] {
 		const ground = run.segments.reduce((sum, segment) => sum + lineLength(segment.path), 0);
 		const head = step(
 			`${run.id}-trench`,
-			`${sentence(run.name)}: ${sizeOf(run)}, ${length(laid)} of cable for ${length(ground)} over the ground. Open the trench so that ${length(depth.lawn)} of cover lies over the cable.`,
+			`${sentence(run.name)}: ${sizeName(run.cable)}, ${length(laid)} of cable for ${length(ground)} over the ground. Open the trench so that ${length(depth.lawn)} of cover lies over the cable.`,
 			{
 				cautions: ['Look for marks and private lines as you go, and stop at anything you did not expect.'],
 				defers: [defer.dig, defer.code],

@@ -12,7 +12,7 @@
  */
 import { alternativesOf } from './alternatives';
 import { byThickness, ohmsPerKm, usualSizes } from './conductors';
-import { markedVoltAmps } from './lamps';
+import { leastVoltAmps } from './lamps';
 import { rules } from '../shared/rules';
 import { sizeLimit, type SolvedRun } from './assess';
 import { curedAtMost, curesOf } from './cures';
@@ -51,7 +51,10 @@ function offeredTo(runs: WaysOfRun[], options: ChooseOptions): TransformerOption
 	const sound = options.transformers;
 	const fit = sound.filter(({ taps }) => held.every((tap) => taps.includes(tap)));
 	const ascending = fit.length ? fit : sound;
-	const marked = runs.reduce((sum, { plain }) => plain.shape.loads.reduce((va, { load }) => va + floor(load), sum), 0);
+	const marked = runs.reduce(
+		(sum, { plain }) => plain.shape.loads.reduce((va, { load }) => va + leastVoltAmps(load), sum),
+		0
+	);
 	const needed = (marked * (1 + options.growth)) / options.loadLimit;
 	const enough = ascending.filter(({ voltAmps }) => voltAmps >= needed);
 	if (enough.length) return enough;
@@ -81,10 +84,6 @@ function bestOf(runs: WaysOfRun[], options: ChooseOptions, atMost: number): Plan
 	}
 	return best && (atMost === Infinity || total(best) < atMost) ? best : null;
 }
-/** Least a load can draw: halogen lamps take less below their rated volts. */
-const floor = (load: Parameters<typeof markedVoltAmps>[0]): number =>
-	markedVoltAmps(load) * (load.kind === 'led' ? 1 : 0.7);
-
 function chosen(
 	{ shape, size, tapVolts, secondary, ampsLimit, nominal, low, high }: SolvedRun,
 	options: ChooseOptions

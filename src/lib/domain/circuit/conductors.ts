@@ -20,6 +20,9 @@ function gaugeArea(gauge: number): number {
 /** Of gauges 0 to 40, which are asked for again and again. */
 const gaugeAreas = Array.from({ length: 41 }, (_, gauge) => gaugeArea(gauge));
 
+/** As it is said and printed: `12 AWG`, `2.5 mm²`. */
+export const sizeName = ({ system, size }: CableSize): string => (system === 'awg' ? `${size} AWG` : `${size} mm²`);
+
 /** Cross-section of an AWG wire taken as solid, mm² (ASTM B258: d = 0.005 in × 92^((36−n)/39)). */
 export const awgSquareMillimetres = (gauge: number): number => gaugeAreas[gauge] ?? gaugeArea(gauge);
 
@@ -57,6 +60,10 @@ const metric = {
 	2: table(iec.class2OhmsPerKm, 'mm2', 1, iec.celsius, iec.alpha),
 	5: table(iec.class5OhmsPerKm, 'mm2', 1, iec.celsius, iec.alpha)
 };
+
+/** The table a system goes by: its temperature, °C, and the change of resistance with each degree, as a fraction of that there. */
+export const resistanceLaw = (system: CableSystem): Pick<Table, 'celsius' | 'alpha'> =>
+	system === 'awg' ? awg : metric[5];
 
 /**
  * Resistance of ONE conductor, ohm/km, at a conductor temperature in °C. AWG: NEC Chapter 9 Table 8, stranded, with

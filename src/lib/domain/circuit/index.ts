@@ -6,11 +6,14 @@ export {
 	byThickness,
 	loopOhms,
 	ohmsPerKm,
+	resistanceLaw,
+	sizeName,
 	squareMillimetres,
 	usualSizes
 } from './conductors';
-export { filament, lampAt, loadAmps, markedVoltAmps, window } from './lamps';
+export { filament, lampAt, leastVoltAmps, loadAmps, markedVoltAmps, window } from './lamps';
 export type { Filament, LampAt } from './lamps';
+export { isHard } from './judge';
 export { solve } from './solve';
 export { chooseBelow, chooseSupply } from './choose';
 export * from './by-hand';

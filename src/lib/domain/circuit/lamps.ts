@@ -42,6 +42,9 @@ export function markedVoltAmps(load: Load): number {
 	}
 }
 
+/** Least that a load can draw, volt-amperes: all but LED lamps take less below their rated volts. */
+export const leastVoltAmps = (load: Load): number => markedVoltAmps(load) * (load.kind === 'led' ? 1 : 0.7);
+
 /** Of a filament lamp, each as a fraction of its value at rated volts. */
 export interface Filament {
 	light: number;

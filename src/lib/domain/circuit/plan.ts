@@ -150,7 +150,7 @@ const planned = (found: Found, options: ChooseOptions): Planned => ({
 	levels: sum(found.offers.map(({ level }) => level))
 });
 
-export const hardCount = ({ broken }: Pick<Planned, 'broken'>): number => broken.filter(isHard).length;
+const hardCount = ({ broken }: Pick<Planned, 'broken'>): number => broken.filter(isHard).length;
 
 /** Below zero where `a` is the better: what is hard first, then the corners, then money, each with what it costs in all. */
 export const compare = (a: Planned, b: Planned, costs = { a: a.cost, b: b.cost }): number =>

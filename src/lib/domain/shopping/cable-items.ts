@@ -1,5 +1,5 @@
 import { cables } from '../shared/catalogue';
-import type { CableSize } from '../circuit';
+import { sizeName, type CableSize } from '../circuit';
 import type { Run } from '../cable';
 import { formatLength } from '../shared/units';
 import { cents, count, item } from './item';
@@ -13,8 +13,6 @@ export interface CableList {
 	/** Joints that the ends of rolls add to the planned ones. */
 	joints: number;
 }
-export const sizeName = (cable: CableSize): string =>
-	cable.system === 'awg' ? `${cable.size} AWG` : `${cable.size} mm²`;
 export const laidLength = (run: Run): number => run.segments.reduce((sum, segment) => sum + segment.length, 0);
 
 function listSize({ site, yard, prices }: Basis, cable: CableSize, runs: readonly Run[]): CableList {

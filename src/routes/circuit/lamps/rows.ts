@@ -2,7 +2,7 @@
 import type { Comparison, Side } from '$lib/domain/compare';
 import type { Working } from '$lib/domain/shared/working';
 import { metresPerFoot, type UnitSystem } from '$lib/domain/shared/units';
-import { cableName } from '../../parts/runs';
+import { sizeName } from '$lib/domain/circuit';
 import { currencyWords } from '../../parts/words';
 import { about, rangeWords, tied, valuesOf } from './words';
 
@@ -107,9 +107,9 @@ function circuitTable(comparison: Comparison, units: UnitSystem): Table {
 			row(
 				'Cable laid',
 				({ cable }) =>
-					cable.sizes.map(({ size, metres }) => `${cableName(size)}, ${roughLength(metres.value, units)}`).join('\n') ||
+					cable.sizes.map(({ size, metres }) => `${sizeName(size)}, ${roughLength(metres.value, units)}`).join('\n') ||
 					'none',
-				({ cable }) => cable.sizes.map(({ metres, size }) => ({ ...metres, label: `${cableName(size)} laid` })),
+				({ cable }) => cable.sizes.map(({ metres, size }) => ({ ...metres, label: `${sizeName(size)} laid` })),
 				{ note: 'slack included' }
 			),
 			row(

@@ -7,7 +7,7 @@
  */
 import { metresPerFoot, type UnitSystem } from '../../shared/units';
 import type { Working, WorkingInput } from '../../shared/working';
-import { awgSquareMillimetres, ohmsPerKm } from '../conductors';
+import { awgSquareMillimetres, ohmsPerKm, sizeName } from '../conductors';
 import type { CableSize } from '../types';
 import { circularMils, lengthIn, lengthUnit, markedVolts, thumbCelsius } from './figures';
 
@@ -24,7 +24,7 @@ export function thumbConstant(size: CableSize, units: UnitSystem): WorkingInput 
 			? [circularMils(size.size), circularMils(remembered.gauge), 'cmil']
 			: [size.size, rememberedArea, 'mm²'];
 	const value = Math.round(((remembered.constant * own) / theirs) * (isFeet ? 1 : metresPerFoot));
-	const name = size.system === 'awg' ? `${size.size} AWG` : `${size.size} mm²`;
+	const name = sizeName(size);
 	const input = { symbol: 'C', name: `constant for ${name}`, value, unit: `VA·${lengthUnit(units)} per V` };
 	if (isFeet && own === theirs) return { ...input, name: `${input.name}, from memory` };
 	const from: Working = {
