@@ -11,7 +11,8 @@ const notAsked: [pattern: RegExp, why: string][] = [
 	[/\.id$/, 'given by the program'],
 	[/^power\.prices$/, 'changed on the shopping page, beside each price'],
 	[/^power\.circuit\b/, 'set on the circuit page, beside each run'],
-	[/^fixtures\b/, 'set on the layout page, beside each light']
+	[/^fixtures\b/, 'set on the layout page, beside each light'],
+	[/^rules\b/, 'set on the rules page, beside each rule']
 ];
 interface Asked {
 	path: string;

@@ -1,6 +1,7 @@
 /** What keeps a light from a place, what is moved and says so, and what is not doubled. */
 import { describe, expect, it } from 'vitest';
 import { distance, distanceToPolygon } from '../shared/geometry';
+import { tradeFigures } from '../shared/settings';
 import { makeSite } from '../site';
 import { blankYard, type Yard } from '../yard';
 import { survey } from './conflicts';
@@ -66,11 +67,11 @@ describe('kept clear', () => {
 		const { fixtures } = plan(yard);
 		expect(fixtures.length).toBeGreaterThan(2);
 		for (const f of fixtures) expect(distance(f.at, { x: 6, y: 0 })).toBeGreaterThan(0.3);
-		const supposed = survey(makeSite({ ...yard, power: { receptacle: 'unsure' } }));
+		const supposed = survey(makeSite({ ...yard, power: { receptacle: 'unsure' } }), tradeFigures.figures);
 		expect(supposed.blocked({ x: 0.5, y: 0.2 }, 0.05, 'ground')).toBe(null);
 	});
 	it('an uplight out from under the eaves, a wash not', () => {
-		const ground = survey(makeSite(front()));
+		const ground = survey(makeSite(front()), tradeFigures.figures);
 		expect(ground.blocked({ x: 3, y: 0.5 }, 0.05, 'up')).toBe('eaves');
 		expect(ground.blocked({ x: 3, y: 0.5 }, 0.05, 'ground')).toBe(null);
 	});
@@ -79,7 +80,7 @@ describe('kept clear', () => {
 			{ id: 'door', kind: 'door' as const, wall: 'front' as const, along: 2, width: 1 },
 			{ id: 'garage', kind: 'garage' as const, wall: 'front' as const, along: 6, width: 5 }
 		];
-		const ground = survey(makeSite(front({ openings })));
+		const ground = survey(makeSite(front({ openings })), tradeFigures.figures);
 		expect(ground.blocked({ x: 2.5, y: 0.9 }, 0.05, 'ground')).toBe('door');
 		expect(ground.blocked({ x: 2.5, y: 1.2 }, 0.05, 'ground')).toBe(null);
 		expect(ground.blocked({ x: 8, y: 4.9 }, 0.05, 'path')).toBe('garage');

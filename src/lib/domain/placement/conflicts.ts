@@ -1,6 +1,7 @@
 /** What keeps a lamp from standing at a point. Metres; frame of the site. */
 import { boxOf, inPolygon, moved, padded, type Box, type Line, type Point, type Polygon } from '../shared/geometry';
 import { rules, type RuleId } from '../shared/rules';
+import type { Figures } from '../shared/settings';
 import type { Site, Tree, Wall } from '../site';
 import { PointGrid } from './grid';
 
@@ -39,8 +40,7 @@ interface Obstacle {
 	centre: Line;
 	half: number;
 }
-const { apart, doorFront, garageFront, receptacle: receptacleFront, eaves, flare } = rules['place.clear'].figures;
-const frontOf = { door: doorFront, garage: garageFront } as const;
+const { flare } = rules['place.clear'].figures;
 const slack = 1e-6;
 
 /** Metres beyond the bark that the foot of a trunk spreads: no lamp stands on it. */
@@ -94,14 +94,16 @@ function frontStrip(wall: Wall, start: number, end: number, depth: number): Poly
 	return [a, b, moved(b, wall.outward, depth), moved(a, wall.outward, depth)];
 }
 
-function obstaclesOf(site: Site): Obstacle[] {
+function obstaclesOf(site: Site, figures: Figures): Obstacle[] {
+	const { doorFront, garageFront, receptacle: receptacleFront, eaves } = figures['place.clear'];
+	const frontOf = { door: doorFront, garage: garageFront } as const;
 	const list: Obstacle[] = [];
 	const add = (cause: Cause, ring: Polygon, clear: number, open = false, centre: Line = [], half = 0): void => {
 		if (ring.length >= (open ? 2 : 3))
 			list.push({ cause, ring, open, box: padded(boxOf([...ring, ...centre]), clear + half), clear, centre, half });
 	};
 	for (const area of site.areas) {
-		if (area.kind === 'water') add('water', area.polygon, rules['water.clear'].figures.clear);
+		if (area.kind === 'water') add('water', area.polygon, figures['water.clear'].clear);
 		if (area.kind === 'porch') add('porch', area.polygon, 0.02);
 		if (area.kind === 'seating') add('seating', area.polygon, 0.05);
 	}
@@ -113,7 +115,7 @@ function obstaclesOf(site: Site): Obstacle[] {
 		add(
 			strip.kind,
 			strip.polygon,
-			strip.kind === 'drive' ? rules['drive.setback'].figures.clear : 0.05,
+			strip.kind === 'drive' ? figures['drive.setback'].clear : 0.05,
 			false,
 			strip.centre,
 			strip.width / 2
@@ -135,9 +137,10 @@ export interface Ground {
 }
 
 /** The ground of a site, to be asked and filled in a fixed order: same site, same answers. */
-export function survey(site: Site): Ground {
-	const obstacles = obstaclesOf(site);
-	const walkClear = rules['path.setback'].figures.low;
+export function survey(site: Site, figures: Figures): Ground {
+	const obstacles = obstaclesOf(site, figures);
+	const walkClear = figures['path.setback'].low;
+	const { apart } = figures['place.clear'];
 	const fixtures = new PointGrid<null>(2);
 	const trunks = new PointGrid<{ radius: number; cause: Cause }>(2);
 	let widestTrunk = 0;

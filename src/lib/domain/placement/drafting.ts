@@ -2,12 +2,14 @@
 import { bearingOf, distance, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
 import type { Finding, Rank } from '../shared/findings';
-import { rules, type RuleId } from '../shared/rules';
+import type { RuleId } from '../shared/rules';
+import type { Figures } from '../shared/settings';
 import { formatLength } from '../shared/units';
 import type { ExistingLight, Site, Tree } from '../site';
 import { causeWords, survey, type Cause, type Ground } from './conflicts';
 import { PointGrid } from './grid';
 import type { Pick } from './models';
+import type { OwnFigures } from './own-figures';
 import { reason } from './reasons';
 import type { Fixture, Reason } from './types';
 
@@ -39,6 +41,9 @@ export interface Drafting {
 	site: Site;
 	ground: Ground;
 	pick: Pick;
+	/** The figures of the rules that are in force here, and what is said of the person's own. */
+	figures: Figures;
+	own: OwnFigures;
 	placed: Placed[];
 	findings: Finding[];
 	/** A length in the person's units. */
@@ -60,8 +65,9 @@ export interface Drafting {
 	colour: Reason;
 }
 
-export function drafting(site: Site, pick: Pick, kelvin: number, kind: 'led' | 'halogen'): Drafting {
-	const ground = survey(site);
+export function drafting(site: Site, own: OwnFigures, pick: Pick, kelvin: number, kind: 'led' | 'halogen'): Drafting {
+	const { figures } = own;
+	const ground = survey(site, figures);
 	const placed: Placed[] = [];
 	const findings: Finding[] = [];
 	const counts = new Map<string, number>();
@@ -69,7 +75,7 @@ export function drafting(site: Site, pick: Pick, kelvin: number, kind: 'led' | '
 	const len = (metres: number): string => formatLength(metres, site.units);
 	const lowLights = new PointGrid<string>(2);
 	const middle = middleOf(site);
-	const most = rules['warm.colour'].figures.most;
+	const most = figures['warm.colour'].most;
 	const colour =
 		kind === 'led'
 			? reason('warm.colour', kelvin, 'K', `Warm white, ${kelvin} K: not above ${most} K outdoors.`)
@@ -85,6 +91,8 @@ export function drafting(site: Site, pick: Pick, kelvin: number, kind: 'led' | '
 		site,
 		ground,
 		pick,
+		figures,
+		own,
 		placed,
 		findings,
 		len,
@@ -105,7 +113,7 @@ export function drafting(site: Site, pick: Pick, kelvin: number, kind: 'led' | '
 				model: model.id,
 				mount: model.mount,
 				lamp: model.lamp,
-				reasons: [...draft.reasons, colour]
+				reasons: [...draft.reasons.map(own.reason), colour]
 			};
 			ground.occupy(at);
 			const stood = { fixture, order };
@@ -116,11 +124,17 @@ export function drafting(site: Site, pick: Pick, kelvin: number, kind: 'led' | '
 		uplights: new PointGrid(2),
 		aimed: (at, height, point) => aimed(at, height, point, site.faces),
 		say(code, rank, target, rule, message) {
-			findings.push({ code, rank, message, about: { kind: target.kind, id: target.id }, rule });
+			findings.push({
+				code,
+				rank,
+				message: own.words(rule, message),
+				about: { kind: target.kind, id: target.id },
+				rule
+			});
 		},
 		shared: (p, reach, target) => lowLights.some(p, reach, (owner) => owner !== target.id),
 		servedBy: (p) => site.existing.find((light) => distance(light.at, p) <= light.reach) ?? null,
-		because: (cause) => causeWords(cause, len(rules['water.clear'].figures.clear)),
+		because: (cause) => causeWords(cause, len(figures['water.clear'].clear)),
 		handed: (p) => (middle >= p.x ? 1 : -1),
 		colour
 	};

@@ -1,11 +1,8 @@
 /** Where lights are wanted along a drive, before anything is in the way: rules drive.mouth and drive.spacing. */
 import { distance } from '../shared/geometry';
-import { rules } from '../shared/rules';
+import type { Figures } from '../shared/settings';
 import { edgeOf, other, outerSide, type Course, type Side } from './course';
 
-const { spacing: least, long, longFrom } = rules['drive.spacing'].figures;
-const { stake } = rules['drive.setback'].figures;
-const { flare } = rules['drive.mouth'].figures;
 /** The last light keeps this far from the garage or the end of the drive, metres: our assumption. */
 const fromEnd = 1.5;
 /** A bend nearer to the light before than this part of the spacing has no light of its own: our assumption. */
@@ -22,29 +19,32 @@ export interface DriveSpot {
 }
 
 /** Metres between lights along one edge of a drive so long: at least the rule's, wider on a long one. */
-export const driveSpacing = (length: number): number => (length > longFrom ? long : least);
+export const driveSpacing = (length: number, { spacing, long, longFrom }: Figures['drive.spacing']): number =>
+	length > longFrom ? Math.max(long, spacing) : spacing;
 
 /**
  * Whether a point `out` from the edge and `back` from the street lies in the corner that a turning car cuts: the ground
  * between the corner and the arc of radius `flare` that joins street and edge (metres; figure from memory).
  */
-export const inSweep = (out: number, back: number): boolean =>
+export const inSweep = (out: number, back: number, flare: number): boolean =>
 	out < flare && back < flare && (flare - out) ** 2 + (flare - back) ** 2 > flare ** 2;
 
 /** The pair at the mouth, then where wheels run off, then the edges. */
-export function driveSpots(course: Course, lead: Side): DriveSpot[] {
+export function driveSpots(course: Course, lead: Side, figures: Figures): DriveSpot[] {
 	const { strip, length } = course;
+	const { flare } = figures['drive.mouth'];
 	const spots: DriveSpot[] = [];
 	const start = Math.min(flare, length / 2);
 	for (const side of [lead, other(lead)]) spots.push({ at: start, side, role: 'mouth', bend: false });
 	for (const { at, side } of strip.runOffs) spots.push({ at, side, role: 'runoff', bend: false });
 	const end = length - fromEnd;
-	if (end - start < least || strip.lights === 'mouth' || strip.lights === 'none') return spots;
+	if (end - start < figures['drive.spacing'].spacing || strip.lights === 'mouth' || strip.lights === 'none')
+		return spots;
 	const sides: Side[] = strip.lights === 'left' || strip.lights === 'right' ? [strip.lights] : [lead, other(lead)];
 	const paired = strip.pattern === 'paired' && sides.length === 2;
 	for (const side of sides) {
 		const half = sides.length === 2 && !paired && side !== lead;
-		for (const spot of alongEdge(course, side, { start, end, paired, half })) spots.push(spot);
+		for (const spot of alongEdge(course, side, { start, end, paired, half }, figures)) spots.push(spot);
 	}
 	return spots;
 }
@@ -58,11 +58,13 @@ interface Row {
 	half: boolean;
 }
 /** Lights of one edge: on the outside of each bend, and evenly between by the length of the edge itself. */
-function alongEdge(course: Course, side: Side, { start, end, paired, half }: Row): DriveSpot[] {
+function alongEdge(course: Course, side: Side, { start, end, paired, half }: Row, figures: Figures): DriveSpot[] {
+	const { stake } = figures['drive.setback'];
+	const { spacing: least } = figures['drive.spacing'];
 	const edge = edgeOf(course, side, stake);
 	const along = paired ? (at: number) => at : edge.along;
 	const abreast = paired ? (at: number) => at : edge.abreast;
-	const spacing = driveSpacing(course.length);
+	const spacing = driveSpacing(course.length, figures['drive.spacing']);
 	const fixed = course.strip.runOffs.filter((r) => r.side === side && r.at > start && r.at < end).map(({ at }) => at);
 	const taken = [start, ...fixed, end];
 	const bends: number[] = [];
@@ -78,8 +80,8 @@ function alongEdge(course: Course, side: Side, { start, end, paired, half }: Row
 		void spots.push({ at, side, role: 'edge', bend: bends.includes(at) && outerSide(course, at) === side });
 	for (let i = 1; i < anchors.length; i++) {
 		const [from, to] = [anchors[i - 1]!, anchors[i]!];
-		const between = split(along(from), along(to), spacing, half && straight).map(abreast);
-		for (const at of apart(course, side, between)) add(at);
+		const between = split(along(from), along(to), spacing, least, half && straight).map(abreast);
+		for (const at of apart(course, side, between, stake, least)) add(at);
 		// Where wheels run off a light stands already; a row half a step on from the other has its last light before the end.
 		if (!fixed.includes(to) && !(half && straight)) add(to);
 	}
@@ -87,7 +89,7 @@ function alongEdge(course: Course, side: Side, { start, end, paired, half }: Row
 }
 
 /** Places between two ends, evenly, no closer than `spacing`; `half`: half a step on, as the opposite edge has them. */
-function split(from: number, to: number, spacing: number, half: boolean): number[] {
+function split(from: number, to: number, spacing: number, least: number, half: boolean): number[] {
 	const gap = (to - from) / spacing;
 	// The rule's least is kept; the wider step of a long drive is only what to come near to.
 	const steps = Math.max(1, spacing > least ? Math.round(gap) : Math.floor(gap + 1e-9));
@@ -97,7 +99,7 @@ function split(from: number, to: number, spacing: number, half: boolean): number
 }
 
 /** Round the inside of a bend the straight way between two lights is shorter than the edge: then every other one will do. */
-function apart(course: Course, side: Side, places: readonly number[]): number[] {
+function apart(course: Course, side: Side, places: readonly number[], stake: number, least: number): number[] {
 	const kept: number[] = [];
 	for (const at of places) {
 		const p = course.beside(at, side, stake);

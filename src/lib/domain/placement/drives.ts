@@ -12,10 +12,6 @@ import { Skips } from './skips';
 import type { Fixture, Reason } from './types';
 import { called, either } from './wording';
 
-const { spacing: least } = rules['drive.spacing'].figures;
-const { clear, stake } = rules['drive.setback'].figures;
-const { flare } = rules['drive.mouth'].figures;
-const { head } = rules['drive.sight'].figures;
 /** Steps tried towards the house when a place is taken, metres; further on, a light of an edge would only crowd what is there. */
 const slides = [0, 0.25, 0.5, 0.75, 1, 1.5, 2, 2.5, 3];
 const edgeSlides = slides.slice(0, 5);
@@ -29,10 +25,11 @@ export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 	const the = called(strip.name, 'drive');
 	const model = d.pick({ body: 'marker', strength: 'soft' });
 	const skips = new Skips(d, target, the);
+	const { stake } = d.figures['drive.setback'];
 	const standing: { p: Point; side: Side }[] = [];
 	const failed = new Map<Role, Set<Cause>>();
 	let shown = 0;
-	for (const spot of driveSpots(course, leadSide(course, middleOf(d.site)))) {
+	for (const spot of driveSpots(course, leadSide(course, middleOf(d.site)), d.figures)) {
 		const near = standing.filter((s) => s.side === spot.side);
 		const lamp = d.servedBy(course.centre(spot.at));
 		if (lamp) {
@@ -98,7 +95,7 @@ const markedBy = (d: Drafting, p: Point): Wall | null =>
 		({ light, height, length, from, to }) =>
 			light !== 'none' &&
 			length > 0 &&
-			height >= rules['wall.setback'].figures.lowest &&
+			height >= d.figures['wall.setback'].lowest &&
 			nearestOnSegment(p, from, to).distance < besideWall
 	) ?? null;
 
@@ -112,6 +109,9 @@ function findSpot(
 	near: readonly { p: Point }[]
 ): Found | null {
 	const radius = model.headDiameter / 2;
+	const { clear, stake } = d.figures['drive.setback'];
+	const { spacing: least } = d.figures['drive.spacing'];
+	const { flare } = d.figures['drive.mouth'];
 	const out = Math.max(stake, clear + radius);
 	const wanted = course.beside(spot.at, spot.side, out);
 	let first: Cause | null = null;
@@ -120,7 +120,11 @@ function findSpot(
 		if (at > course.length) break;
 		const p = course.beside(at, spot.side, out);
 		if (spot.role === 'edge' && near.some((s) => distance(s.p, p) < least - 1e-6)) continue;
-		if (spot.role === 'mouth' && course.strip.meetsStreet && inSweep(out - radius, d.site.street - p.y - radius)) {
+		if (
+			spot.role === 'mouth' &&
+			course.strip.meetsStreet &&
+			inSweep(out - radius, d.site.street - p.y - radius, flare)
+		) {
 			causes.add('lot');
 			first ??= 'lot';
 			continue;
@@ -140,7 +144,11 @@ function driveReasons(
 	model: FixtureModel,
 	nearest: number
 ): Reason[] {
-	const { len } = d;
+	const { len, figures } = d;
+	const { clear, stake } = figures['drive.setback'];
+	const { spacing: least } = figures['drive.spacing'];
+	const { flare } = figures['drive.mouth'];
+	const { head } = figures['drive.sight'];
 	const the = called(strip.name, 'drive');
 	const posts = strip.posts ? ', by the gate posts' : '';
 	const first: Reason[] =
@@ -150,7 +158,7 @@ function driveReasons(
 						'drive.mouth',
 						at,
 						'm',
-						`One of the pair at the mouth of ${the}${posts}, ${len(at)} in${strip.meetsStreet ? `, clear of the corner that a turning car cuts (taken as an arc of ${len(flare)} radius, from memory)` : ''}.`,
+						`One of the pair at the mouth of ${the}${posts}, ${len(at)} in${strip.meetsStreet ? `, clear of the corner that a turning car cuts (taken as an arc of ${len(flare)} radius${d.own.tail('drive.mouth/flare') ? '' : ', from memory'})` : ''}.`,
 						{
 							source: 'memory'
 						}

@@ -1,5 +1,4 @@
 /** Where along a walk a light comes first, and how the straights between are filled: rules path.first and path.spacing. */
-import { rules } from '../shared/rules';
 import type { Strip } from '../site';
 
 export type First = 'entry' | 'bend' | 'junction' | 'foot' | 'head';
@@ -17,12 +16,11 @@ const weight: Record<First, number> = { head: 5, foot: 4, bend: 3, junction: 2, 
 /** Metres beyond the flight at which its path light stands, and in from the ends of the walk: our assumptions. */
 const beyondFlight = 0.3;
 const inFromEnd = 0.5;
-/** One light serves what lies within half a spacing of it. */
-const serves = rules['path.spacing'].figures.spacing / 2;
 
-/** The places along a walk at which a light comes first, in order from the street. */
-export function firstsOf(strip: Strip): Stop[] {
+/** The places along a walk at which a light comes first, in order from the street. One light serves what lies within half a spacing of it. */
+export function firstsOf(strip: Strip, spacing: number): Stop[] {
 	const { length } = strip;
+	const serves = spacing / 2;
 	const list: Stop[] = [];
 	const add = (at: number, first: First): void => {
 		if (at >= -1e-9 && at <= length + 1e-9) list.push({ at: Math.min(Math.max(at, 0), length), first, also: [] });
@@ -35,11 +33,11 @@ export function firstsOf(strip: Strip): Stop[] {
 		add(Math.max(flight.start - beyondFlight, 0), 'foot');
 		add(Math.min(flight.end + beyondFlight, length), 'head');
 	}
-	return joined(list);
+	return joined(list, serves);
 }
 
 /** Heaviest first; a lighter one within reach of one that stands is served by it. */
-function joined(list: readonly Stop[]): Stop[] {
+function joined(list: readonly Stop[], serves: number): Stop[] {
 	const kept: Stop[] = [];
 	for (const stop of [...list].sort((a, b) => weight[b.first!] - weight[a.first!] || a.at - b.at)) {
 		const near = kept.find((other) => Math.abs(other.at - stop.at) < serves - 1e-9);

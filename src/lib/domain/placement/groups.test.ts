@@ -1,6 +1,7 @@
 /** Trees that share a light, trees clothed to the ground, and beams kept out of windows and neighbours' eyes. */
 import { describe, expect, it } from 'vitest';
 import { distance } from '../shared/geometry';
+import { tradeFigures } from '../shared/settings';
 import { rules } from '../shared/rules';
 import { makeSite, type Site, type Tree } from '../site';
 import { blankYard } from '../yard';
@@ -86,7 +87,9 @@ describe('forms', () => {
 		}
 	});
 	it('with a clear stem it is lit from close in', () => {
-		expect(treeAim(tree({ form: 'columnar', crownBase: 1.5, spread: 1.2 }), 0, 0.06).offset).toBeCloseTo(0.15, 9);
+		expect(
+			treeAim(tree({ form: 'columnar', crownBase: 1.5, spread: 1.2 }), 0, 0.06, tradeFigures.figures).offset
+		).toBeCloseTo(0.15, 9);
 	});
 	it('a palm from close in, up its stem, by a narrow beam', () => {
 		const palm = tree({ form: 'palm', spread: 3, height: 12, crownBase: 9.5, trunkDiameter: 0.35 });
@@ -125,7 +128,7 @@ describe('out of eyes', () => {
 		});
 		const said = findings.some((f) => f.code === 'placement.sight' && f.message.includes('at a window'));
 		for (const f of fixtures) {
-			const { spare } = sightOn(sightOf(site), f.at, f.height, f.aim!.point);
+			const { spare } = sightOn(sightOf(site, tradeFigures.figures['tree.aim'].maxLean), f.at, f.height, f.aim!.point);
 			expect(spare > 0 || said).toBe(true);
 		}
 		expect(fixtures.length).toBeGreaterThan(0);
@@ -135,12 +138,17 @@ describe('out of eyes', () => {
 		const edge = tree({ at: { x: -99.2, y: 10 }, height: 4, crownBase: 1, seenFrom: { x: 0, y: 10 } });
 		const { site, fixtures, findings } = planned([edge]);
 		const [light] = fixtures;
-		const { spare } = sightOn(sightOf(site), light!.at, light!.height, light!.aim!.point);
+		const { spare } = sightOn(
+			sightOf(site, tradeFigures.figures['tree.aim'].maxLean),
+			light!.at,
+			light!.height,
+			light!.aim!.point
+		);
 		const moved = light!.reasons.filter((r) => r.because.includes('next door'));
 		expect(spare > 0 ? moved.length > 0 : findings.some((f) => f.message.includes('next door'))).toBe(true);
 	});
 	it('the angle is that between the beam and the line to the eye', () => {
-		const sight = sightOf({ ...house, walls: [], trees: [], strips: [] });
+		const sight = sightOf({ ...house, walls: [], trees: [], strips: [] }, tradeFigures.figures['tree.aim'].maxLean);
 		sight.add({ x: 1, y: 0 }, { eye: 1.6, watcher: 'walk' });
 		// Straight up against an eye 1 m off and 1.6 m up: atan(1 / 1.6) = 32.01°.
 		expect(sightOn(sight, { x: 0, y: 0 }, 0, { x: 0, y: 0, z: 4 }).spare + clearOfSight).toBeCloseTo(32.01, 2);

@@ -1,5 +1,6 @@
 /** Site -> fixtures, by the rules of the trade. */
 import type { Assumption } from '../shared/findings';
+import { figuresOf } from '../shared/settings';
 import type { Site } from '../site';
 import type { Yard } from '../yard';
 import { drafting, type Drafting } from './drafting';
@@ -9,6 +10,7 @@ import { lampChoice, picker } from './models';
 import { placeDrive } from './drives';
 import { placeNumber } from './number';
 import { placeSeating } from './seating';
+import { ownFigures, refusedFigures } from './own-figures';
 import { sightOf, type Sight } from './sight';
 import { placeSteps } from './steps';
 import { placeTree } from './trees';
@@ -25,8 +27,9 @@ export type { Fixture, HandMark, Placement, Reason, Technique } from './types';
  */
 export function placeFixtures(site: Site, yard: Yard): Placement {
 	const choice = lampChoice(yard);
-	const sight = sightOf(site);
-	const fresh = (): Drafting => drafting(site, picker(yard), choice.kelvin, choice.kind);
+	const own = ownFigures(figuresOf(yard.rules), site.units);
+	const sight = sightOf(site, own.figures['tree.aim'].maxLean);
+	const fresh = (): Drafting => drafting(site, own, picker(yard), choice.kelvin, choice.kind);
 	const placeAll = (d: Drafting): void => placeWhatIsWanted(d, site, sight);
 	const hand = yard.fixtures ? placeByHand({ site, told: yard.fixtures, fresh, placeAll }) : null;
 	const d = hand?.d ?? fresh();
@@ -35,7 +38,11 @@ export function placeFixtures(site: Site, yard: Yard): Placement {
 	const fixtures = labelled(d.placed);
 	return {
 		fixtures,
-		findings: hand ? [...d.findings, ...handFindings(hand, fixtures, sight, choice.kind)] : d.findings,
+		findings: [
+			...refusedFigures(own, site.units),
+			...d.findings,
+			...(hand ? handFindings(hand, fixtures, sight, choice.kind) : [])
+		],
 		assumptions: fixtures.length > 0 ? assumptionsOf(choice) : []
 	};
 }

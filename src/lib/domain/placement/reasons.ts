@@ -12,14 +12,15 @@ export const reason = (
 	value: number | null,
 	unit: string,
 	because: string,
-	more: { source?: SourceId; working?: Working } = {}
+	more: { source?: SourceId; working?: Working; notHere?: true } = {}
 ): Reason => ({
 	rule,
 	value,
 	unit,
 	because,
 	source: more.source ?? rules[rule].source,
-	...(more.working ? { working: more.working } : {})
+	...(more.working ? { working: more.working } : {}),
+	...(more.notHere ? { notHere: more.notHere } : {})
 });
 
 export const input = (symbol: string, name: string, value: number, unit: string, from?: Working): WorkingInput => ({
@@ -31,5 +32,17 @@ export const input = (symbol: string, name: string, value: number, unit: string,
 });
 
 /** Why a fixture is not where it would stand with nothing in the way: the rule, what was there, and how far it moved. */
-export const moved = (d: Pick<Drafting, 'len' | 'because'>, cause: Cause, metres: number, where: string): Reason =>
-	reason(ruleFor(cause), metres, 'm', `Not ${where}, ${d.len(metres)} from here: ${d.because(cause)}.`);
+export const moved = (
+	d: Pick<Drafting, 'len' | 'because' | 'own'>,
+	cause: Cause,
+	metres: number,
+	where: string
+): Reason => {
+	// The room before doors is a figure of another rule than the one that keeps it free.
+	const tail =
+		cause === 'door' || cause === 'garage'
+			? d.own.tail(`place.clear/${cause === 'door' ? 'doorFront' : 'garageFront'}`)
+			: '';
+	const because = `Not ${where}, ${d.len(metres)} from here: ${d.because(cause)}.${tail}`;
+	return reason(ruleFor(cause), metres, 'm', because, { notHere: true });
+};

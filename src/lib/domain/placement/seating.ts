@@ -9,7 +9,6 @@ import {
 	unit,
 	type Point
 } from '../shared/geometry';
-import { rules } from '../shared/rules';
 import type { Area } from '../site';
 import type { Cause } from './conflicts';
 import type { Drafting } from './drafting';
@@ -19,7 +18,6 @@ import { called, capital, either } from './wording';
 
 /** From this many metres across one light leaves the far side dark: our assumption. */
 export const twoFrom = 3;
-const { low } = rules['path.setback'].figures;
 const tried = [0, 20, 40, 60, 80];
 
 /** Metres across, by the farthest corner from the centre. */
@@ -43,6 +41,7 @@ export function placeSeating(d: Drafting, area: Area): void {
 	const target: Fixture['target'] = { kind: 'seating', id: area.id };
 	const the = called(area.name, 'seating place');
 	const model = d.pick({ body: 'path', strength: area.light });
+	const { low } = d.figures['path.setback'];
 	const radius = model.headDiameter / 2;
 	const size = across(area);
 	const count = size > twoFrom ? 2 : 1;
@@ -109,6 +108,7 @@ function spotRound(
 	back: Point,
 	causes: Set<Cause>
 ): { at: Point; wanted: Point; first: Cause | null } | null {
+	const { low } = d.figures['path.setback'];
 	let wanted: Point | null = null;
 	let first: Cause | null = null;
 	for (const angle of angles) {

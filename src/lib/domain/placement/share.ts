@@ -1,6 +1,5 @@
 /** Groups of trees that one light serves: rule tree.group. */
 import type { Point } from '../shared/geometry';
-import { rules } from '../shared/rules';
 import { towards } from '../photometry';
 import type { Tree } from '../site';
 import type { Drafting, Uplight } from './drafting';
@@ -9,8 +8,6 @@ import { reason } from './reasons';
 import { sightOn, type Sight } from './sight';
 import { called, capital } from './wording';
 
-const { within } = rules['tree.group'].figures;
-const { maxLean } = rules['tree.aim'].figures;
 /** A crown whose middle lies further than this off the axis, degrees, is past the half-intensity edge of the widest stock beam. */
 const offAxis = 30;
 
@@ -24,9 +21,11 @@ const degrees = (cosine: number): number => (Math.acos(Math.min(1, Math.max(-1, 
 /** Turns a light that stands near `wanted` to serve this tree as well. Whether there was one that can. */
 export function share(d: Drafting, tree: Tree, wanted: Point, crown: Spot, sight: Sight): boolean {
 	let best: { light: Uplight; aim: Spot; needed: number; away: number } | null = null;
+	const { within } = d.figures['tree.group'];
+	const { maxLean } = d.figures['tree.aim'];
 	d.uplights.some(wanted, within, (light, away) => {
 		if (light.trees.includes(tree) || (best && best.away <= away)) return false;
-		const found = aimedAt(light, crown, sight);
+		const found = aimedAt(light, crown, sight, maxLean);
 		if (found) best = { light, away, ...found };
 		return false;
 	});
@@ -36,7 +35,7 @@ export function share(d: Drafting, tree: Tree, wanted: Point, crown: Spot, sight
 }
 
 /** Aim between the crowns, and the beam that takes them in; null where it would lean too far, dazzle or miss one. */
-function aimedAt(light: Uplight, crown: Spot, sight: Sight): { aim: Spot; needed: number } | null {
+function aimedAt(light: Uplight, crown: Spot, sight: Sight, maxLean: number): { aim: Spot; needed: number } | null {
 	const crowns = [...light.crowns, crown];
 	const mean = (of: (c: Spot) => number): number => crowns.reduce((sum, c) => sum + of(c), 0) / crowns.length;
 	const { at, height } = light.placed.fixture;
@@ -62,6 +61,7 @@ function turn(
 	{ light, aim, needed }: { light: Uplight; aim: Spot; needed: number }
 ): void {
 	const { fixture } = light.placed;
+	const { within } = d.figures['tree.group'];
 	const first = called(light.trees[0]!.name, 'tree');
 	const own = (Math.atan2(tree.spread / 2, Math.max(crown.z - fixture.height, 0.1)) * 360) / Math.PI;
 	const beam = Math.max(fixture.lamp.beamAngle, stockBeamFor(Math.max(needed, own)));
@@ -74,11 +74,13 @@ function turn(
 		lamp: model.lamp,
 		reasons: [
 			...fixture.reasons,
-			reason(
-				'tree.group',
-				light.trees.length + 1,
-				'trees',
-				`It serves ${called(tree.name, 'tree')} too, which wants a light within ${d.len(within)} of here: aimed between the crowns with a ${model.lamp.beamAngle}° beam.`
+			d.own.reason(
+				reason(
+					'tree.group',
+					light.trees.length + 1,
+					'trees',
+					`It serves ${called(tree.name, 'tree')} too, which wants a light within ${d.len(within)} of here: aimed between the crowns with a ${model.lamp.beamAngle}° beam.`
+				)
 			)
 		],
 		also: [...(fixture.also ?? []), { kind: 'tree', id: tree.id }]

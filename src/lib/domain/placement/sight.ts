@@ -24,7 +24,8 @@ const step = 0.75;
 const reachOf = (lean: number): number =>
 	standing * Math.tan((Math.min(rules['tree.aim'].figures.clearOfSight + lean, 80) * Math.PI) / 180);
 
-export function sightOf(site: Site): Sight {
+/** `maxLean`: degrees by which a beam may lean. */
+export function sightOf(site: Site, maxLean: number): Sight {
 	const sight: Sight = new PointGrid(3);
 	for (const strip of site.strips) {
 		const course = courseOf(strip);
@@ -44,13 +45,13 @@ export function sightOf(site: Site): Sight {
 			}
 		}
 	}
-	nextDoor(site, sight);
+	nextDoor(site, sight, maxLean);
 	return sight;
 }
 
 /** Someone next door stands right at the boundary, as far along it as a beam from a lit tree could reach. */
-function nextDoor(site: Site, sight: Sight): void {
-	const reach = reachOf(rules['tree.aim'].figures.maxLean);
+function nextDoor(site: Site, sight: Sight, maxLean: number): void {
+	const reach = reachOf(maxLean);
 	for (const x of [site.leftBoundary, site.rightBoundary]) {
 		const rows = new Set<number>();
 		for (const { at, light } of site.trees) {

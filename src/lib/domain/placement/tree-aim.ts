@@ -1,6 +1,7 @@
 /** Where an uplight stands off the bark, how many a tree takes and how they point: rules tree.offset, tree.count, tree.beam, tree.aim, tree.skirt. */
 import { distance, type Point } from '../shared/geometry';
 import { rules } from '../shared/rules';
+import type { Figures } from '../shared/settings';
 import type { Tree } from '../site';
 import { isSkirted, rootFlare } from './conflicts';
 import { stockBeamFor } from './models';
@@ -8,8 +9,8 @@ import { stockBeamFor } from './models';
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
 
 /** Metres from the bark to the lamp for a canopy of so many metres across (rule tree.offset). */
-export function barkOffset(spread: number): number {
-	const { nearSpread, nearOffset, farSpread, farOffset } = rules['tree.offset'].figures;
+export function barkOffset(spread: number, figures: Figures): number {
+	const { nearSpread, nearOffset, farSpread, farOffset } = figures['tree.offset'];
 	const share = Math.min(1, Math.max(0, (spread - nearSpread) / (farSpread - nearSpread)));
 	return nearOffset + share * (farOffset - nearOffset);
 }
@@ -51,25 +52,25 @@ export interface Aim {
 }
 
 /** Metres from the bark, before anything else is in the way. */
-function offsetOf(tree: Tree, rise: number, lampRadius: number): Pick<Aim, 'offset' | 'offsetBy'> {
+function offsetOf(tree: Tree, rise: number, lampRadius: number, figures: Figures): Pick<Aim, 'offset' | 'offsetBy'> {
 	const trunk = tree.trunkDiameter / 2;
 	const flare = Math.max(0.05, rootFlare(tree.trunkDiameter)) + lampRadius;
-	const skirt = isSkirted(tree) ? tree.spread / 2 + rules['tree.skirt'].figures.clear + lampRadius - trunk : 0;
+	const skirt = isSkirted(tree) ? tree.spread / 2 + figures['tree.skirt'].clear + lampRadius - trunk : 0;
 	if (skirt > flare) return { offset: skirt, offsetBy: 'skirt' };
-	const wanted = barkOffset(tree.spread);
-	const furthest = rise * Math.tan((rules['tree.aim'].figures.maxLean * Math.PI) / 180);
+	const wanted = barkOffset(tree.spread, figures);
+	const furthest = rise * Math.tan((figures['tree.aim'].maxLean * Math.PI) / 180);
 	// A low wide crown: nearer to the bark rather than laid over; never nearer than the nearest of the rule.
-	const leant = Math.max(Math.min(wanted, furthest - trunk), Math.min(wanted, rules['tree.offset'].figures.nearOffset));
+	const leant = Math.max(Math.min(wanted, furthest - trunk), Math.min(wanted, figures['tree.offset'].nearOffset));
 	if (flare > leant) return { offset: flare, offsetBy: 'flare' };
 	return { offset: leant, offsetBy: leant < wanted - 1e-9 ? 'lean' : 'canopy' };
 }
 
 /** Where the lamp stands off the bark and how it points. Heights in metres above the ground. */
-export function treeAim(tree: Tree, lampHeight: number, lampRadius: number): Aim {
-	const { maxLean } = rules['tree.aim'].figures;
+export function treeAim(tree: Tree, lampHeight: number, lampRadius: number, figures: Figures): Aim {
+	const { maxLean } = figures['tree.aim'];
 	const middle = Math.max((tree.crownBase + tree.height) / 2, lampHeight + 0.1);
 	const rise = middle - lampHeight;
-	const { offset, offsetBy } = offsetOf(tree, rise, lampRadius);
+	const { offset, offsetBy } = offsetOf(tree, rise, lampRadius, figures);
 	const aside = tree.trunkDiameter / 2 + offset;
 	const lean = degrees(Math.atan2(aside, rise));
 	const held = lean > maxLean + 1e-9;

@@ -10,18 +10,18 @@ import type { Aim } from './tree-aim';
 import type { Fixture, Reason } from './types';
 import { called, capital, either } from './wording';
 
-const offsetWords: Record<Aim['offsetBy'], (tree: Tree, offset: string, canopy: string) => string> = {
+const offsetWords: Record<Aim['offsetBy'], (d: Drafting, offset: string, canopy: string) => string> = {
 	canopy: (_, offset, canopy) => `${offset} from the bark, for a canopy ${canopy} across.`,
-	lean: (_, offset, canopy) =>
-		`${offset} from the bark: nearer than its ${canopy} canopy asks, so that the beam leans no more than ${rules['tree.aim'].figures.maxLean}°.`,
+	lean: (d, offset, canopy) =>
+		`${offset} from the bark: nearer than its ${canopy} canopy asks, so that the beam leans no more than ${d.figures['tree.aim'].maxLean}°${d.own.tail('tree.aim/maxLean') && ', your own figure'}.`,
 	flare: (_, offset) => `${offset} from the bark: clear of the foot of so thick a trunk.`,
 	skirt: (_, offset, canopy) =>
 		`${offset} from the bark, just outside branches ${canopy} across that come down to the ground.`
 };
 function offsetReason(d: Drafting, tree: Tree, aim: Aim): Reason {
-	const { nearSpread, nearOffset, farSpread, farOffset } = rules['tree.offset'].figures;
+	const { nearSpread, nearOffset, farSpread, farOffset } = d.figures['tree.offset'];
 	const sloped = tree.spread > nearSpread && tree.spread < farSpread && aim.offsetBy === 'canopy';
-	const because = offsetWords[aim.offsetBy](tree, d.len(aim.offset), d.len(tree.spread));
+	const because = offsetWords[aim.offsetBy](d, d.len(aim.offset), d.len(tree.spread));
 	const rule = aim.offsetBy === 'skirt' ? 'tree.skirt' : 'tree.offset';
 	if (!sloped) return reason(rule, aim.offset, 'm', because);
 	return reason(rule, aim.offset, 'm', because, {
@@ -165,7 +165,7 @@ export function treeFindings(
 			'look',
 			target,
 			'tree.aim',
-			`The crown of ${the} is too low and wide to reach by a beam that leans at most ${rules['tree.aim'].figures.maxLean}°. Expect light on its near half, or light it from further off by hand.`
+			`The crown of ${the} is too low and wide to reach by a beam that leans at most ${d.figures['tree.aim'].maxLean}°. Expect light on its near half, or light it from further off by hand.`
 		);
 	if (dazzling > 0)
 		d.say(

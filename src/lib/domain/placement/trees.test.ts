@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { blankYard } from '../yard';
 import { makeSite, type Tree } from '../site';
 import { rules } from '../shared/rules';
+import { tradeFigures } from '../shared/settings';
 import { barkOffset, bearingsRound, fromBark, treeAim, uplightCount } from './tree-aim';
 import { placeFixtures } from './index';
 import { stockBeamFor } from './models';
@@ -31,14 +32,14 @@ describe('distance from the bark', () => {
 	const { nearSpread, near, farSpread, farLow, farHigh } = published.treeOffset;
 	it.each([0.5, 2, 3, nearSpread])('%s m across: 150 mm', (spread) => {
 		// 10 ft is 3.048 m: the slope has just begun.
-		expect(Math.abs(barkOffset(spread) - near)).toBeLessThan(0.011);
+		expect(Math.abs(barkOffset(spread, tradeFigures.figures) - near)).toBeLessThan(0.011);
 	});
 	it.each([7.5, farSpread, 12, 40])('%s m across: 0.9 to 1.2 m', (spread) => {
-		expect(barkOffset(spread)).toBeGreaterThanOrEqual(farLow);
-		expect(barkOffset(spread)).toBeLessThanOrEqual(farHigh);
+		expect(barkOffset(spread, tradeFigures.figures)).toBeGreaterThanOrEqual(farLow);
+		expect(barkOffset(spread, tradeFigures.figures)).toBeLessThanOrEqual(farHigh);
 	});
 	it('grows in proportion between', () => {
-		expect(barkOffset(5.25)).toBeCloseTo((0.15 + 1.05) / 2, 12);
+		expect(barkOffset(5.25, tradeFigures.figures)).toBeCloseTo((0.15 + 1.05) / 2, 12);
 	});
 	it('is kept on the plan, from the bark and not from the middle of the trunk', () => {
 		const wide = tree({ spread: 9, height: 12, crownBase: 3, trunkDiameter: 0.8 });
@@ -82,7 +83,7 @@ describe('how many, and where round the trunk', () => {
 describe('beam and aim', () => {
 	it('the narrowest stock beam that covers the crown at its middle', () => {
 		// 2·atan(1/4) = 28.07°: 24 is too narrow, 36 covers.
-		const aim = treeAim(tree({ spread: 2, height: 5, crownBase: 3 }), 0, 0.06);
+		const aim = treeAim(tree({ spread: 2, height: 5, crownBase: 3 }), 0, 0.06, tradeFigures.figures);
 		expect(aim.needed).toBeCloseTo(28.07, 2);
 		expect(aim.beam).toBe(36);
 		expect(stockBeamFor(24)).toBe(24);
@@ -90,7 +91,7 @@ describe('beam and aim', () => {
 	});
 	it('leans at most 35°, nearer to the bark first, and says so when that is not enough', () => {
 		const low = tree({ spread: 8, height: 2, crownBase: 0.4, trunkDiameter: 0.2, form: 'spreading' });
-		const aim = treeAim(low, 0, 0.06);
+		const aim = treeAim(low, 0, 0.06, tradeFigures.figures);
 		expect(aim.lean).toBeLessThanOrEqual(35 + 1e-9);
 		expect(aim.offset).toBeLessThan(1.05);
 		const bush = openGround([tree({ spread: 6, height: 0.6, crownBase: 0, trunkDiameter: 0.6 })]);

@@ -41,7 +41,7 @@ class TreeLights {
 		this.#target = { kind: 'tree', id: tree.id };
 		const mount = tree.ground === 'lawn' ? 'flush' : 'stake';
 		const base = d.pick({ body: 'spot', mount, strength: tree.light as 'soft' | 'bright' });
-		this.#aim = treeAim(tree, base.lampHeight, base.headDiameter / 2);
+		this.#aim = treeAim(tree, base.lampHeight, base.headDiameter / 2, d.figures);
 		this.#model = d.pick({ body: 'spot', mount, strength: base.strength, beam: this.#aim.beam });
 		this.#crown = { x: tree.at.x, y: tree.at.y, z: this.#aim.aimHeight };
 		this.#count = uplightCount(tree);
@@ -134,6 +134,6 @@ class TreeLights {
 		const { watcher } = sightOn(this.#sight, wanted, this.#model.lampHeight, this.#crown);
 		const who = watcher ? watcherWords[watcher] : 'close by';
 		const because = `Not ${where}, ${this.#d.len(aside)} from here: the beam would come too near the eyes of someone ${who}.`;
-		return [reason('tree.aim', aside, 'm', because)];
+		return [reason('tree.aim', aside, 'm', because, { notHere: true })];
 	}
 }

@@ -15,6 +15,8 @@ export interface Reason {
 	/** Id in `shared/sources.ts`. */
 	source: string;
 	working?: Working;
+	/** It says why the light is not where it would stand without this rule. */
+	notHere?: true;
 }
 export interface Fixture {
 	/** Stable across replanning: target id, role, number: `oak/uplight-1`. */

@@ -10,9 +10,6 @@ import { input, moved as movedReason, reason } from './reasons';
 import type { Reason } from './types';
 import { called } from './wording';
 
-const { spacing } = rules['path.spacing'].figures;
-const { low, high } = rules['path.setback'].figures;
-
 export const firstWords: Record<First, string> = {
 	entry: 'the entry',
 	bend: 'the bend',
@@ -47,6 +44,7 @@ function placeWords(d: Drafting, course: Course, stop: Stop, { at, side }: Spot)
 }
 
 function spacingWords(d: Drafting, nearest: number): string {
+	const { spacing } = d.figures['path.spacing'];
 	const least = d.len(spacing);
 	if (!Number.isFinite(nearest))
 		return `Lights along one edge stand at least ${least} apart; it is the first on this edge.`;
@@ -65,6 +63,7 @@ export function walkReasons(
 	nearest: number
 ): Reason[] {
 	const { clear, p, wanted, first } = spot;
+	const { low, high } = d.figures['path.setback'];
 	const where = stop.first ? `right at ${firstWords[stop.first]}` : 'where an even row has it';
 	return [
 		reason('path.first', null, '', placeWords(d, course, stop, spot)),

@@ -1,7 +1,7 @@
 /** Path lights along walks: rules path.first, path.spacing, path.setback, existing.light. */
 import { distance, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
-import { rules } from '../shared/rules';
+import type { Figures } from '../shared/settings';
 import { distanceToStrip, type Strip } from '../site';
 import type { Cause } from './conflicts';
 import { courseOf, edgeOf, leadSide, other, outerSide, type Course, type Edge, type Side } from './course';
@@ -12,10 +12,12 @@ import type { Fixture } from './types';
 import { firstWords, walkReasons, type Spot, type Standing } from './walk-words';
 import { called, either } from './wording';
 
-const { spacing } = rules['path.spacing'].figures;
-const { low, high } = rules['path.setback'].figures;
-/** Clear distances tried between edge and head: the working value first. */
-const clears = [0.2, 0.25, low, high];
+/** Clear distances tried between edge and head, to the millimetre: the working value, a third of the way out, first. */
+function clearsOf({ low, high }: Figures['path.setback']): readonly number[] {
+	const held = (clear: number): number => Math.min(high, Math.max(low, Math.round(clear * 1000) / 1000));
+	const thirds = [1, 2].map((n) => held(low + ((high - low) * n) / 3));
+	return [...new Set([...thirds, low, high])];
+}
 /** Steps tried along the walk when a place is taken, metres. */
 const slides = [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1];
 /** At the entry a walk may still lie in the drive or the pavement it starts from: further in. */
@@ -30,6 +32,9 @@ class WalkLights {
 	readonly #d: Drafting;
 	readonly #strip: Strip;
 	readonly #course: Course;
+	/** Least metres along an edge, and clear distances tried from it: the working value first. */
+	readonly #spacing: number;
+	readonly #clears: readonly number[];
 	readonly #order: number;
 	readonly #model: FixtureModel;
 	readonly #target: Fixture['target'];
@@ -49,6 +54,8 @@ class WalkLights {
 		this.#strip = strip;
 		this.#order = order;
 		this.#course = courseOf(strip);
+		this.#spacing = d.figures['path.spacing'].spacing;
+		this.#clears = clearsOf(d.figures['path.setback']);
 		// No brighter than needed: the brighter head only where the surroundings are bright.
 		this.#model = d.pick({ body: 'path', strength: d.site.surroundings === 'town' ? 'bright' : 'soft' });
 		this.#target = { kind: 'walk', id: strip.id };
@@ -57,7 +64,7 @@ class WalkLights {
 		const { lights, rail } = strip;
 		this.#alternates = lights === 'either' && rail !== 'left' && rail !== 'right';
 		const only: Side | null = lights === 'left' || lights === 'right' ? lights : null;
-		this.#edge = only && edgeOf(this.#course, only, clears[0]! + this.#model.headDiameter / 2);
+		this.#edge = only && edgeOf(this.#course, only, this.#clears[0]! + this.#model.headDiameter / 2);
 		const flights = strip.steps.map(({ id }) => id);
 		this.#stepLights =
 			flights.length === 0
@@ -73,7 +80,7 @@ class WalkLights {
 	}
 
 	place(): void {
-		const firsts = firstsOf(this.#strip);
+		const firsts = firstsOf(this.#strip, this.#spacing);
 		let last: Side | null = null;
 		const stations: number[] = [];
 		for (const stop of firsts) {
@@ -106,7 +113,7 @@ class WalkLights {
 	/** At the foot and head of steps: the side that has no step light close by, so that both sides of the flight show. */
 	#offSteps({ at, first }: Stop): Side | null {
 		if (first !== 'foot' && first !== 'head') return null;
-		const out = clears[0]! + this.#model.headDiameter / 2;
+		const out = this.#clears[0]! + this.#model.headDiameter / 2;
 		const nearest = (side: Side): number => {
 			const p = this.#course.beside(at, side, out);
 			return Math.min(Infinity, ...this.#stepLights.map((lamp) => distance(lamp, p)));
@@ -124,7 +131,7 @@ class WalkLights {
 			this.#skips.existing(lamp);
 			return null;
 		}
-		if (this.#d.shared(middle, spacing / 2, this.#target)) {
+		if (this.#d.shared(middle, this.#spacing / 2, this.#target)) {
 			this.#skips.shared();
 			return null;
 		}
@@ -143,7 +150,7 @@ class WalkLights {
 	}
 
 	#beside({ at, p }: Spot): boolean {
-		return [p, this.#course.centre(at)].some((place) => this.#d.shared(place, spacing / 2, this.#target));
+		return [p, this.#course.centre(at)].some((place) => this.#d.shared(place, this.#spacing / 2, this.#target));
 	}
 
 	#fail(place: First | 'straight', causes: ReadonlySet<Cause>): void {
@@ -154,12 +161,12 @@ class WalkLights {
 
 	#find(stop: Stop, side: Side, causes: Set<Cause>): Spot | null {
 		const radius = this.#model.headDiameter / 2;
-		const wanted = this.#course.beside(stop.at, side, clears[0]! + radius);
+		const wanted = this.#course.beside(stop.at, side, this.#clears[0]! + radius);
 		let first: Cause | null = null;
 		for (const slide of stop.first === 'entry' ? slidesIn : slides) {
 			const at = stop.at + slide;
 			if (at < 0 || at > this.#strip.length) continue;
-			for (const clear of clears) {
+			for (const clear of this.#clears) {
 				const p = this.#course.beside(at, side, clear + radius);
 				const cause = this.#d.ground.blocked(p, radius, 'path');
 				if (cause) {
@@ -174,12 +181,12 @@ class WalkLights {
 
 	/** Where the inside of a tight bend folds over itself, a place beside one stretch may lie off every edge. */
 	#folded(p: Point): boolean {
-		return distanceToStrip(p, this.#strip) > high + this.#model.headDiameter / 2 + 1e-6;
+		return distanceToStrip(p, this.#strip) > this.#d.figures['path.setback'].high + this.#model.headDiameter / 2 + 1e-6;
 	}
 
 	/** A light that fills a straight is never nearer than the spacing to one on its own edge. */
 	#spaced(p: Point, side: Side): boolean {
-		return this.#standing.every((s) => s.side !== side || distance(s.p, p) >= spacing - 1e-6);
+		return this.#standing.every((s) => s.side !== side || distance(s.p, p) >= this.#spacing - 1e-6);
 	}
 
 	#fill(from: number, to: number, open: boolean): void {
@@ -197,14 +204,14 @@ class WalkLights {
 	/** Even along the edge that takes the lights; along the centre line where both do. */
 	#stations(from: number, to: number, open: boolean, fewer: number): number[] {
 		const edge = this.#edge;
-		if (!edge) return fill(from, to, spacing, open, fewer, this.#alternates);
-		return fill(edge.along(from), edge.along(to), spacing, open, fewer).map(edge.abreast);
+		if (!edge) return fill(from, to, this.#spacing, open, fewer, this.#alternates);
+		return fill(edge.along(from), edge.along(to), this.#spacing, open, fewer).map(edge.abreast);
 	}
 
 	/** Whether lights at these stations keep the spacing along each edge that they use: an inner edge is shorter than the middle. */
 	#even(stations: readonly number[], start: Side | null): boolean {
 		const { lights } = this.#strip;
-		const out = clears[0]! + this.#model.headDiameter / 2;
+		const out = this.#clears[0]! + this.#model.headDiameter / 2;
 		if (lights === 'either') {
 			let side = start;
 			return stations.every((at) => {
@@ -220,7 +227,7 @@ class WalkLights {
 		return (lights === 'both' ? (['left', 'right'] as const) : [lights as Side]).every((side) => {
 			const row = stations.map((at) => this.#course.beside(at, side, out));
 			return (
-				row.every((p, i) => i === 0 || distance(p, row[i - 1]!) >= spacing - 1e-6) &&
+				row.every((p, i) => i === 0 || distance(p, row[i - 1]!) >= this.#spacing - 1e-6) &&
 				row.every((p) => this.#spaced(p, side))
 			);
 		});
@@ -252,7 +259,7 @@ class WalkLights {
 			const why =
 				causes.size > 0
 					? either([...causes].map(this.#d.because))
-					: `it would be closer than ${this.#d.len(spacing)} to another`;
+					: `it would be closer than ${this.#d.len(this.#spacing)} to another`;
 			const rank = place === 'straight' ? 'note' : 'look';
 			const served = this.#standing.length > 0 ? '' : ' No light stands along it at all.';
 			this.#d.say(

@@ -2,6 +2,7 @@
 import type { FixtureModel } from '../shared/catalogue';
 import { dot, subtract, towards } from '../shared/geometry';
 import { rules } from '../shared/rules';
+import type { Figures } from '../shared/settings';
 import { beam } from '../photometry';
 import type { Area, Wall } from '../site';
 import { endReach, lampOnWall, rowExtremes, widestSpacing, type Row } from './evenness';
@@ -22,9 +23,9 @@ export interface WallPlan {
 }
 
 /** Setback, aim and widest spacing for a wall by its height and texture. */
-export function planWall(wall: Pick<Wall, 'height' | 'texture'>, model: FixtureModel): WallPlan {
-	const { low, high, graze, grazeTaken, mostLit } = rules['wall.setback'].figures;
-	const { ratio } = rules['wall.spacing'].figures;
+export function planWall(wall: Pick<Wall, 'height' | 'texture'>, model: FixtureModel, figures: Figures): WallPlan {
+	const { low, high, graze, grazeTaken, mostLit } = figures['wall.setback'];
+	const { ratio } = figures['wall.spacing'];
 	const litHeight = Math.min(wall.height, mostLit);
 	const technique = wall.texture === 'rough' ? 'graze' : 'wash';
 	const radius = model.headDiameter / 2;

@@ -1,5 +1,6 @@
 /** What is said of the lights on a wall: why they stand there, and what could not be kept. */
 import type { FixtureModel } from '../shared/catalogue';
+import { formatFigure } from '../shared/rule-words';
 import { rules } from '../shared/rules';
 import type { Wall } from '../site';
 import type { Cause } from './conflicts';
@@ -27,8 +28,11 @@ export function wallReasons(
 	setback: number
 ): Reason[] {
 	const { len } = d;
-	const { low, high, graze } = rules['wall.setback'].figures;
-	const { ratio } = rules['wall.spacing'].figures;
+	const { low, high, graze } = d.figures['wall.setback'];
+	const { ratio } = d.figures['wall.spacing'];
+	const between = d.own.own.has('wall.setback')
+		? `${formatFigure(low, 'share', d.site.units)} and ${formatFigure(high, 'share', d.site.units)}`
+		: 'a quarter and a third';
 	const share = (low + high) / 2;
 	const shared = stations.length > 1 ? (stations.at(-1)! - stations[0]!) / (stations.length - 1) : null;
 	const washed = Math.abs(setback - share * plan.litHeight) < 1e-9;
@@ -39,7 +43,7 @@ export function wallReasons(
 			'm',
 			plan.technique === 'graze'
 				? `${len(setback)} off the wall, within ${len(graze)}: light that grazes up the rough face shows its texture.`
-				: `${len(setback)} off the wall, between a quarter and a third of the ${len(plan.litHeight)} that is lit.`,
+				: `${len(setback)} off the wall, between ${between} of the ${len(plan.litHeight)} that is lit.`,
 			washed && plan.technique === 'wash'
 				? {
 						working: {
@@ -50,8 +54,8 @@ export function wallReasons(
 							rule: rules['wall.setback'].says,
 							expression: '(a + b) ÷ 2 × H',
 							inputs: [
-								input('a', 'a quarter', low, ''),
-								input('b', 'a third', high, ''),
+								input('a', d.own.own.has('wall.setback') ? 'least share' : 'a quarter', low, ''),
+								input('b', d.own.own.has('wall.setback') ? 'most' : 'a third', high, ''),
 								input('H', 'lit height', plan.litHeight, 'm')
 							],
 							source: rules['wall.setback'].source

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { illuminance, towards, beam } from '../photometry';
 import { blankYard } from '../yard';
 import { fixtureModels } from '../shared/catalogue';
+import { tradeFigures } from '../shared/settings';
 import { makeSite, type Wall } from '../site';
 import { endReach, lampOnWall, rowExtremes, widestSpacing, type Row } from './evenness';
 import { layOut, piersOf, type Span } from './layout';
@@ -71,7 +72,7 @@ describe('setback', () => {
 	const model = fixtureModels.find((m) => m.body === 'wash')!;
 	it('a wash stands off a quarter to a third of what is lit', () => {
 		for (const height of [1.2, 2.7, 5, 12]) {
-			const { litHeight, setbacks } = planWall({ height, texture: 'smooth' }, model);
+			const { litHeight, setbacks } = planWall({ height, texture: 'smooth' }, model, tradeFigures.figures);
 			for (const s of setbacks) {
 				expect(s).toBeGreaterThanOrEqual(litHeight / 4 - 1e-9);
 				expect(s).toBeLessThanOrEqual(litHeight / 3 + 1e-9);
@@ -79,7 +80,8 @@ describe('setback', () => {
 		}
 	});
 	it('grazing light within 300 mm', () => {
-		for (const s of planWall({ height: 2, texture: 'rough' }, model).setbacks) expect(s).toBeLessThanOrEqual(0.3);
+		for (const s of planWall({ height: 2, texture: 'rough' }, model, tradeFigures.figures).setbacks)
+			expect(s).toBeLessThanOrEqual(0.3);
 	});
 });
 
@@ -141,7 +143,8 @@ describe('on a site', () => {
 		const { fixtures } = place([wall]);
 		const plan = planWall(
 			wall,
-			fixtureModels.find((m) => m.id === fixtures[0]!.model)!
+			fixtureModels.find((m) => m.id === fixtures[0]!.model)!,
+			tradeFigures.figures
 		);
 		const xs = fixtures.map((f) => f.at.x).sort((a, b) => a - b);
 		for (let i = 1; i < xs.length; i++) expect(xs[i]! - xs[i - 1]!).toBeLessThanOrEqual(plan.spacing + 1e-9);

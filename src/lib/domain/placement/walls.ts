@@ -1,7 +1,6 @@
 /** Washing and grazing light on walls: rules wall.setback, wall.spacing, wall.openings, wall.level. */
 import { between, moved, towards, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
-import { rules } from '../shared/rules';
 import type { Wall } from '../site';
 import type { Cause } from './conflicts';
 import type { Drafting } from './drafting';
@@ -22,7 +21,7 @@ export function placeWalls(d: Drafting, walls: readonly Wall[]): void {
 	const plans = new Map<string, WallPlan>();
 	const planFor = (wall: Wall, model: FixtureModel): WallPlan => {
 		const key = `${model.id} ${wall.height} ${wall.texture}`;
-		const plan = plans.get(key) ?? planWall(wall, model);
+		const plan = plans.get(key) ?? planWall(wall, model, d.figures);
 		plans.set(key, plan);
 		return plan;
 	};
@@ -31,7 +30,7 @@ export function placeWalls(d: Drafting, walls: readonly Wall[]): void {
 
 function placeWall(d: Drafting, wall: Wall, planFor: (wall: Wall, model: FixtureModel) => WallPlan): void {
 	if (wall.light === 'none' || wall.length <= 0) return;
-	if (wall.height < rules['wall.setback'].figures.lowest) {
+	if (wall.height < d.figures['wall.setback'].lowest) {
 		const the = capital(called(wall.name, 'wall'));
 		const message = `${the} is ${d.len(wall.height)} high, too low to wash with light. Path lights in front of it do more.`;
 		d.say('placement.wall-low', 'look', { kind: 'wall', id: wall.id }, 'wall.setback', message);
@@ -178,7 +177,7 @@ class WallLights {
 		const cause = this.#blocked(from, this.#plan.setbacks[0]!);
 		if (!this.#isClosed(from)) return cause ? [movedReason(this.#d, cause, aside, where)] : [];
 		const because = `Not ${where}, ${this.#d.len(aside)} from here: that is before a door, a window or the porch.`;
-		return [reason('wall.openings', aside, 'm', because)];
+		return [reason('wall.openings', aside, 'm', because, { notHere: true })];
 	}
 
 	/** The lamp for the row, and its lux on the wall at mid-height. */

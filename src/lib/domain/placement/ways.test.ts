@@ -112,7 +112,7 @@ describe('where a light comes first', () => {
 		const yard = yardOf({ walk: { line, lights: 'either', steps: [{ id: 'flight', at: 4, treads: 10, going: 0.3 }] } });
 		const { site, fixtures } = plan(yard);
 		const strip = site.strips[0]!;
-		expect(firstsOf(strip).map((s) => s.first)).toEqual(['entry', 'foot', 'head', 'bend', 'bend']);
+		expect(firstsOf(strip, 3).map((s) => s.first)).toEqual(['entry', 'foot', 'head', 'bend', 'bend']);
 		for (const corner of [line[1]!, line[2]!])
 			expect(
 				fixtures.some((f) => f.technique === 'path' && distance(f.at, { x: corner.along, y: corner.out }) < 1.3)
@@ -160,13 +160,13 @@ describe('drives', () => {
 		for (const f of fixtures) {
 			expect(distanceToPolygon(f.at, site.strips[0]!.polygon) - 0.15 / 2).toBeGreaterThanOrEqual(clear);
 			expect(f.height).toBeLessThan(highestHead);
-			expect(inSweep(stake - 0.075, 30 - f.at.y - 0.075)).toBe(false);
+			expect(inSweep(stake - 0.075, 30 - f.at.y - 0.075, 1)).toBe(false);
 		}
 	});
 	it('the sweep is the corner outside the arc', () => {
-		expect(inSweep(0.1, 0.1)).toBe(true);
-		expect(inSweep(1, 0.01)).toBe(false);
-		expect(inSweep(0.35, 1)).toBe(false);
+		expect(inSweep(0.1, 0.1, 1)).toBe(true);
+		expect(inSweep(1, 0.01, 1)).toBe(false);
+		expect(inSweep(0.35, 1, 1)).toBe(false);
 	});
 	it.each(['paired', 'staggered'] as const)('%s: 3 m and more along each edge', (pattern) => {
 		const { fixtures } = plan(yardOf({ drive: { lights: 'both', pattern } }));

@@ -1,6 +1,6 @@
 /**
  * The rules of the trade as data: an id, what it says, why, where it comes from. The functions that apply a rule live
- * in the stage that uses it and take their figures from here.
+ * in the stage that uses it and take their figures from here; those that a person may set (`settings.ts`) from the yard's.
  */
 import type { SourceId } from './sources';
 

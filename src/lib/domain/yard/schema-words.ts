@@ -54,5 +54,6 @@ export const schemaWords: Readonly<Record<string, SchemaWords>> = {
 	'power.transformer.height': ['Height', 'Of its bottom edge above the ground', 'm'],
 	'power.sensor.height': ['Height', 'Of its bottom edge above the ground', 'm'],
 	'power.price.perKwh': ['Price of power', 'For one kilowatt-hour'],
-	'power.owned.cableLength': ['Cable in hand', 'Length of cable already owned', 'm']
+	'power.owned.cableLength': ['Cable in hand', 'Length of cable already owned', 'm'],
+	rules: ['Figures of rules', 'By rule and figure, such as path.spacing/spacing; in metres, degrees or parts of one']
 };

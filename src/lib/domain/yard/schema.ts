@@ -294,6 +294,12 @@ export const fixturesSchema = z.strictObject({
 	added: list(addedFixtureSchema)
 });
 
+/** Figures of rules as the person has them, by rule and figure: `path.spacing/spacing`. Which apply, and within what range, the plan says. */
+export const ruleFiguresSchema = z.record(
+	z.string().check(z.minLength(1), z.maxLength(60)),
+	z.number().check(z.minimum(-1e6), z.maximum(1e6))
+);
+
 export const yardSchema = z.strictObject({
 	format: z.literal('duskwright/yard'),
 	version: z.literal(1),
@@ -306,7 +312,8 @@ export const yardSchema = z.strictObject({
 	drives: list(driveSchema),
 	spots: spotsSchema,
 	power: powerSchema,
-	fixtures: maybe(fixturesSchema)
+	fixtures: maybe(fixturesSchema),
+	rules: maybe(ruleFiguresSchema)
 });
 
 export type Yard = z.infer<typeof yardSchema>;

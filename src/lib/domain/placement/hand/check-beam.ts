@@ -1,13 +1,17 @@
 /** Which rules the beam or the lamp of a light set by hand breaks. */
-import { rules } from '../../shared/rules';
 import type { Drafting } from '../drafting';
 import { sightOn, watcherWords, type Sight } from '../sight';
 import type { Fixture } from '../types';
 import type { Broken } from './check-place';
 
-export function brokenByBeam({ aim, technique, at, height }: Fixture, turned: boolean, sight: Sight): Broken[] {
+export function brokenByBeam(
+	d: Drafting,
+	{ aim, technique, at, height }: Fixture,
+	turned: boolean,
+	sight: Sight
+): Broken[] {
 	if (!aim || (technique !== 'uplight' && !turned)) return [];
-	const { maxLean } = rules['tree.aim'].figures;
+	const { maxLean } = d.figures['tree.aim'];
 	const broken: Broken[] = [];
 	if (technique === 'uplight' && aim.tilt > maxLean + 1e-6)
 		broken.push({

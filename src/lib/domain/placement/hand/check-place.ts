@@ -1,7 +1,7 @@
 /** Which rules the place of a light set by hand breaks, each in a sentence. */
 import { distance, distanceToPolygon, nearestOnSegment } from '../../shared/geometry';
 import { fixtureModels } from '../../shared/catalogue';
-import { rules, type RuleId } from '../../shared/rules';
+import type { RuleId } from '../../shared/rules';
 import type { Rank } from '../../shared/findings';
 import { distanceToStrip, type Strip } from '../../site';
 import { ruleFor, type Cause, type Standing } from '../conflicts';
@@ -31,7 +31,7 @@ const standingOf = ({ technique }: Fixture): Standing => {
 const water: Check = (d, fixture) =>
 	d.site.areas.map((area) => {
 		const away = distanceToPolygon(fixture.at, area.polygon) - radiusOf(fixture);
-		const { clear } = rules['water.clear'].figures;
+		const { clear } = d.figures['water.clear'];
 		if (area.kind !== 'water' || away >= clear - slack) return null;
 		const where =
 			away <= 0 ? `stands in ${called(area.name, 'water')}` : `is ${d.len(away)} from ${called(area.name, 'water')}`;
@@ -46,12 +46,11 @@ const water: Check = (d, fixture) =>
 function besideStrip(d: Drafting, fixture: Fixture, strip: Strip): Broken | null {
 	const off = distanceToStrip(fixture.at, strip) - radiusOf(fixture);
 	const the = called(strip.name, strip.kind);
-	const { low, high } = rules['path.setback'].figures;
+	const { low, high } = d.figures['path.setback'];
 	const rule = strip.kind === 'drive' ? 'drive.setback' : 'path.setback';
 	if (off < -slack) return { what: 'paving', rank: 'look', rule, words: `stands in the paving of ${the}` };
 	// Beside a step or on a wall a lamp is in nobody's way.
-	const least =
-		strip.kind === 'drive' ? rules['drive.setback'].figures.clear : standingOf(fixture) === 'path' ? low : 0.05;
+	const least = strip.kind === 'drive' ? d.figures['drive.setback'].clear : standingOf(fixture) === 'path' ? low : 0.05;
 	if (off < least - slack)
 		return {
 			what: 'setback',
@@ -91,7 +90,7 @@ const ground: Check = (d, fixture) => {
 };
 
 const neighbours: Check = (d, fixture, all) => {
-	const { apart } = rules['place.clear'].figures;
+	const { apart } = d.figures['place.clear'];
 	return all
 		.filter((other) => other.id !== fixture.id && distance(other.at, fixture.at) < apart - slack)
 		.map((other) => ({
@@ -104,7 +103,7 @@ const neighbours: Check = (d, fixture, all) => {
 
 const spacing: Check = (d, fixture, all) => {
 	const rule = fixture.technique === 'drive' ? 'drive.spacing' : 'path.spacing';
-	const least = rules[rule].figures.spacing;
+	const least = d.figures[rule].spacing;
 	const nearest = nearestOnEdge(d.site, fixture, all);
 	if (!nearest || nearest.away >= least - slack) return [];
 	return [
@@ -121,7 +120,8 @@ const bark: Check = (d, { target, technique, at }) => {
 	const tree = d.site.trees.find(({ id }) => target.kind === 'tree' && target.id === id);
 	if (!tree || technique !== 'uplight') return [];
 	const away = distance(at, tree.at) - tree.trunkDiameter / 2;
-	const { nearOffset, farHigh } = rules['tree.offset'].figures;
+	const { nearOffset, farHigh, farOffset } = d.figures['tree.offset'];
+	const most = Math.max(farHigh, farOffset);
 	const the = called(tree.name, 'tree');
 	if (away < nearOffset - slack)
 		return [
@@ -132,13 +132,13 @@ const bark: Check = (d, { target, technique, at }) => {
 				words: `is ${d.len(Math.max(0, away))} from the bark of ${the}, nearer than ${d.len(nearOffset)}: it lights little but the trunk`
 			}
 		];
-	if (away > Math.max(farHigh, tree.spread / 2) + slack)
+	if (away > Math.max(most, tree.spread / 2) + slack)
 		return [
 			{
 				what: 'bark',
 				rank: 'look',
 				rule: 'tree.offset',
-				words: `is ${d.len(away)} from the bark of ${the}; ${d.len(farHigh)} is usual at most: its beam may miss the trunk`
+				words: `is ${d.len(away)} from the bark of ${the}; ${d.len(most)} is usual at most: its beam may miss the trunk`
 			}
 		];
 	return [];
@@ -148,10 +148,10 @@ const wall: Check = (d, { target, technique, at }) => {
 	const found = d.site.walls.find(({ id }) => target.kind === 'wall' && target.id === id);
 	if (!found || found.length <= 0) return [];
 	const near = nearestOnSegment(at, found.from, found.to);
-	const { low, high, graze, mostLit } = rules['wall.setback'].figures;
+	const { low, high, graze, mostLit } = d.figures['wall.setback'];
 	const lit = Math.min(found.height, mostLit);
 	const [least, most] = technique === 'graze' ? [0, graze] : [low * lit, high * lit];
-	const { clear } = rules['wall.openings'].figures;
+	const { clear } = d.figures['wall.openings'];
 	const s = near.t * found.length;
 	const opening = found.openings.find(
 		({ kind, start, end }) => kind === 'window' && s > start - clear && s < end + clear

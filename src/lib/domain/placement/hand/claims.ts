@@ -1,18 +1,14 @@
 /** Which light of the plan a change made by hand speaks of, after other answers have changed. */
 import { distance } from '../../shared/geometry';
-import { rules } from '../../shared/rules';
 import type { Fixture } from '../types';
 import { kinOf, pointOf, type Edit } from './edits';
-
-/** Metres within which a light of the plan is taken for the one that was changed: half the least spacing of two. */
-const reach = rules['path.spacing'].figures.spacing / 2;
 
 /**
  * Edits by the id of the plan's own light that each takes the place of. A light keeps its number while it stands near where
  * it was; where numbers have shifted (steps added to a walk), the nearest of its kin is it; where nothing is near, its number
- * decides. No light is claimed twice.
+ * decides. No light is claimed twice. `reach`: metres within which a light of the plan is taken for the one that was changed.
  */
-export function claimed(edits: readonly Edit[], own: readonly Fixture[]): Map<string, Edit> {
+export function claimed(edits: readonly Edit[], own: readonly Fixture[], reach: number): Map<string, Edit> {
 	const claims = new Map<string, Edit>();
 	const open = new Set(edits);
 	const claim = (edit: Edit, fixture: Fixture): void => {

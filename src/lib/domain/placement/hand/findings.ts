@@ -1,9 +1,8 @@
 /** What the plan says about changes made by hand: every rule they break, what they leave dark, what is kept for later. */
 import { distance, type Point } from '../../shared/geometry';
-import { rules } from '../../shared/rules';
 import type { Finding } from '../../shared/findings';
-import type { Site } from '../../site';
 import { courseOf } from '../course';
+import type { Drafting } from '../drafting';
 import type { Sight } from '../sight';
 import type { Fixture, HandMark } from '../types';
 import { called } from '../wording';
@@ -46,9 +45,9 @@ export function handFindings(
 			const fixture = byId.get(set.placed.fixture.id);
 			return fixture ? ofSet(outcome, set, fixture, { fixtures, sight, kind }) : [];
 		}),
-		...removed.map((fixture) => ofRemoved(d.site, fixture)),
+		...removed.map((fixture) => ofRemoved(d, fixture)),
 		...idle.flatMap((edit) => ofIdle(edit))
-	];
+	].map((finding) => ({ ...finding, message: d.own.words(finding.rule, finding.message) }));
 }
 
 function ofSet(
@@ -62,7 +61,7 @@ function ofSet(
 	const turned = marks.includes('turned') || (marks.includes('added') && fixture.aim !== null);
 	const broken = [
 		...(moved ? brokenByPlace(d, fixture, fixtures) : []),
-		...(moved || turned ? brokenByBeam(fixture, turned, sight) : []),
+		...(moved || turned ? brokenByBeam(d, fixture, turned, sight) : []),
 		...(marks.includes('lamp') || marks.includes('added') ? brokenByLamp(d, fixture, kind) : [])
 	];
 	const findings = broken.map(({ what, rank, rule, words }): Finding => ({
@@ -72,7 +71,7 @@ function ofSet(
 		about,
 		rule
 	}));
-	const left = planned && moved && leftDark(d.site, planned, fixture.at);
+	const left = planned && moved && leftDark(d, planned, fixture.at);
 	if (left)
 		findings.push({
 			code: 'placement.hand-away',
@@ -93,8 +92,8 @@ function ofSet(
 }
 
 /** The steps that a light of the plan served and that the place it has now does not; null when it served none, or still does. */
-function leftDark(site: Site, planned: Fixture, now: Point | null): string | null {
-	const near = rules['path.spacing'].figures.spacing / 2;
+function leftDark({ site, figures }: Drafting, planned: Fixture, now: Point | null): string | null {
+	const near = figures['path.spacing'].spacing / 2;
 	for (const strip of site.strips) {
 		const course = courseOf(strip);
 		for (const flight of strip.steps) {
@@ -108,8 +107,8 @@ function leftDark(site: Site, planned: Fixture, now: Point | null): string | nul
 	return null;
 }
 
-function ofRemoved(site: Site, planned: Fixture): Finding {
-	const steps = leftDark(site, planned, null);
+function ofRemoved(d: Drafting, planned: Fixture): Finding {
+	const steps = leftDark(d, planned, null);
 	const why = planned.reasons[0]?.because ?? '';
 	return {
 		code: 'placement.hand-removed',

@@ -4,7 +4,6 @@
  */
 import { distance, type Point } from '../../shared/geometry';
 import { fixtureModels, type FixtureModel } from '../../shared/catalogue';
-import { rules } from '../../shared/rules';
 import type { Site } from '../../site';
 import type { AddedFixture, HandFixtures } from '../../yard';
 import type { Draft, Drafting, Placed } from '../drafting';
@@ -40,7 +39,6 @@ export interface HandOutcome {
 	/** Changes for which there is nothing now: kept in the yard, not applied. */
 	idle: Edit[];
 }
-const { apart } = rules['place.clear'].figures;
 /** Metres within which a place is the same. */
 const same = 0.005;
 
@@ -64,6 +62,7 @@ class Hand {
 	readonly #removed: Fixture[] = [];
 	readonly #done = new Set<Edit>();
 	readonly #put: Drafting['place'];
+	readonly #apart: number;
 
 	constructor(
 		readonly site: Site,
@@ -72,7 +71,8 @@ class Hand {
 		own: readonly Fixture[]
 	) {
 		this.#edits = readEdits(told.set ?? [], site);
-		this.#claims = claimed(this.#edits, own);
+		// Half the least spacing of two lights tells one from the next.
+		this.#claims = claimed(this.#edits, own, d.figures['path.spacing'].spacing / 2);
 		for (const fixture of own) {
 			const edit = this.#claims.get(fixture.id);
 			if (edit) this.#plannedOf.set(edit, fixture);
@@ -82,6 +82,7 @@ class Hand {
 			this.#edits.map(({ id }) => id)
 		);
 		this.#put = d.place;
+		this.#apart = d.figures['place.clear'].apart;
 	}
 
 	place(placeAll: (d: Drafting) => void): HandOutcome {
@@ -118,7 +119,7 @@ class Hand {
 		if (waiting.every(({ at, own }) => own && distance(at, own) < same)) return;
 		const { blocked, occupy } = this.d.ground;
 		const inTheWay = (p: Point): boolean =>
-			waiting.some(({ at, own }) => distance(at, p) < apart - 1e-6 && !(own && distance(own, p) < 1e-9));
+			waiting.some(({ at, own }) => distance(at, p) < this.#apart - 1e-6 && !(own && distance(own, p) < 1e-9));
 		this.d.ground = {
 			occupy,
 			blocked: (p, radius, standing) => blocked(p, radius, standing) ?? (inTheWay(p) ? 'fixture' : null)
@@ -136,7 +137,7 @@ class Hand {
 					({ placed: { fixture }, moved, marks }) =>
 						(moved || marks.includes('pinned')) &&
 						kinOf(fixture.id) === kinOf(one.fixture.id) &&
-						distance(fixture.at, one.fixture.at) < apart - 1e-6
+						distance(fixture.at, one.fixture.at) < this.#apart - 1e-6
 				)
 		);
 		for (const one of doubles) placed.splice(placed.indexOf(one), 1);
