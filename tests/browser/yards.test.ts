@@ -59,7 +59,8 @@ const smallYard: Record<string, Wish[]> = {
 	hours: [choose(/Not sure/)],
 	price: [press(/Not sure/)],
 	lamps: [choose(/LED/), choose(/2700/)],
-	cable: [choose(/Gauge/)]
+	cable: [choose(/Gauge/)],
+	budget: [choose(/No limit/)]
 };
 
 test('a blank yard by keyboard only', async () => {

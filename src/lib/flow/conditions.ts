@@ -16,3 +16,7 @@ export const receptacleMayExist: Condition = (yard) =>
 	yard.power.receptacle !== undefined && yard.power.receptacle !== 'none';
 export const cableByGauge: Condition = (yard) => yard.power.cable === 'awg';
 export const cableByArea: Condition = (yard) => yard.power.cable === 'mm2';
+const limited = (yard: Yard, by: 'fixtures' | 'money'): boolean =>
+	yard.power.budget?.kind === by || yard.power.budget?.kind === 'both';
+export const limitedInLights: Condition = (yard) => limited(yard, 'fixtures');
+export const limitedInMoney: Condition = (yard) => limited(yard, 'money');

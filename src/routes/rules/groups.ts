@@ -8,6 +8,7 @@ const parts: readonly [title: string, prefixes: readonly string[]][] = [
 	['Drives', ['drive']],
 	['Where a lamp may stand', ['place', 'water', 'existing', 'hand']],
 	['The light itself', ['glare', 'warm', 'lamp']],
+	['A limit to keep to', ['budget']],
 	['Transformer', ['supply']],
 	['Cable', ['cable']],
 	['Sensor and hours', ['sensor', 'hours']],

@@ -5,7 +5,7 @@ import type { Finding, Rank } from '../shared/findings';
 import type { RuleId } from '../shared/rules';
 import type { Figures } from '../shared/settings';
 import { formatLength } from '../shared/units';
-import type { ExistingLight, Site, Tree } from '../site';
+import type { ExistingLight, Site, Tree, Wall } from '../site';
 import { causeWords, survey, type Cause, type Ground } from './conflicts';
 import { PointGrid } from './grid';
 import type { Pick } from './models';
@@ -27,10 +27,13 @@ export interface Draft {
 	reasons: Reason[];
 	/** Order of walking: strips by number, then metres along. Others are ordered by where they stand. */
 	order?: { strip: number; at: number };
+	/** One of a row that fills a straight: where along it the row has it, metres. Absent: it stands where it does for itself. */
+	fills?: number;
 }
 export interface Placed {
 	fixture: Fixture;
 	order: Draft['order'];
+	fills?: number;
 }
 export interface Uplight {
 	placed: Placed;
@@ -54,8 +57,13 @@ export interface Drafting {
 	/** Bearing and tilt of a beam towards a point. */
 	aimed: (at: Point, height: number, point: { x: number; y: number; z: number }) => Fixture['aim'];
 	say: (code: string, rank: Rank, target: Fixture['target'], rule: RuleId | null, message: string) => void;
-	/** Whether a light beside another walk or drive than this one stands within `reach` of `p`. */
-	shared: (p: Point, reach: number, target: Fixture['target']) => boolean;
+	/**
+	 * Whether a light beside another walk or drive than this one stands within `reach` of `p`. `first`: it stands in for one
+	 * that comes first there, and is no longer one that merely fills a straight.
+	 */
+	shared: (p: Point, reach: number, target: Fixture['target'], first?: boolean) => boolean;
+	/** Walls whose light marks the edge of a drive, which has no light of its own there. */
+	marking: Set<Wall>;
 	/** Existing light by which one can see one's step at `p`. */
 	servedBy: (p: Point) => ExistingLight | null;
 	because: (cause: Cause) => string;
@@ -73,7 +81,7 @@ export function drafting(site: Site, own: OwnFigures, pick: Pick, kelvin: number
 	const counts = new Map<string, number>();
 	const owners = new Map<string, string>();
 	const len = (metres: number): string => formatLength(metres, site.units);
-	const lowLights = new PointGrid<string>(2);
+	const lowLights = new PointGrid<Placed>(2);
 	const middle = middleOf(site);
 	const most = figures['warm.colour'].most;
 	const colour =
@@ -97,7 +105,7 @@ export function drafting(site: Site, own: OwnFigures, pick: Pick, kelvin: number
 		findings,
 		len,
 		place(draft) {
-			const { target, role, technique, at, model, aim, order } = draft;
+			const { target, role, technique, at, model, aim, order, fills } = draft;
 			const stem = `${stemOf(target)}/${role}`;
 			const n = (counts.get(stem) ?? 0) + 1;
 			counts.set(stem, n);
@@ -116,9 +124,9 @@ export function drafting(site: Site, own: OwnFigures, pick: Pick, kelvin: number
 				reasons: [...draft.reasons.map(own.reason), colour]
 			};
 			ground.occupy(at);
-			const stood = { fixture, order };
+			const stood: Placed = { fixture, order, fills };
 			placed.push(stood);
-			if (technique === 'path' || technique === 'drive') lowLights.add(at, target.id);
+			if (technique === 'path' || technique === 'drive') lowLights.add(at, stood);
 			return stood;
 		},
 		uplights: new PointGrid(2),
@@ -132,7 +140,17 @@ export function drafting(site: Site, own: OwnFigures, pick: Pick, kelvin: number
 				rule
 			});
 		},
-		shared: (p, reach, target) => lowLights.some(p, reach, (owner) => owner !== target.id),
+		shared(p, reach, target, first = false) {
+			let found = false;
+			lowLights.some(p, reach, (light) => {
+				if (light.fixture.target.id === target.id) return false;
+				found = true;
+				if (first) light.fills = undefined;
+				return !first;
+			});
+			return found;
+		},
+		marking: new Set(),
 		servedBy: (p) => site.existing.find((light) => distance(light.at, p) <= light.reach) ?? null,
 		because: (cause) => causeWords(cause, len(figures['water.clear'].clear)),
 		handed: (p) => (middle >= p.x ? 1 : -1),

@@ -36,9 +36,10 @@ export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 			skips.existing(lamp);
 			continue;
 		}
-		const wall = spot.role === 'edge' ? markedBy(d, course.beside(spot.at, spot.side, stake)) : null;
-		if (wall) {
-			skips.wall(wall);
+		const walls = spot.role === 'edge' ? markedBy(d, course.beside(spot.at, spot.side, stake)) : [];
+		if (walls[0]) {
+			skips.wall(walls[0]);
+			for (const wall of walls) d.marking.add(wall);
 			continue;
 		}
 		const causes = new Set<Cause>();
@@ -56,7 +57,8 @@ export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 			at: found.p,
 			model,
 			reasons: [...driveReasons(d, strip, { ...spot, at: found.at }, model, nearest), ...notThere(d, spot, found)],
-			order: { strip: order, at: found.at }
+			order: { strip: order, at: found.at },
+			...(spot.role === 'edge' && !spot.bend ? { fills: spot.at } : {})
 		});
 		shown++;
 	}
@@ -89,15 +91,15 @@ const notThere = (d: Drafting, { role }: DriveSpot, { p, wanted, first }: Found)
 		? [movedReason(d, first, distance(p, wanted), role === 'edge' ? 'where an even row has it' : 'where it was wanted')]
 		: [];
 
-/** The lit wall that marks an edge here. */
-const markedBy = (d: Drafting, p: Point): Wall | null =>
-	d.site.walls.find(
+/** The lit walls that mark an edge here: at a corner of the house two. */
+const markedBy = (d: Drafting, p: Point): Wall[] =>
+	d.site.walls.filter(
 		({ light, height, length, from, to }) =>
 			light !== 'none' &&
 			length > 0 &&
 			height >= d.figures['wall.setback'].lowest &&
 			nearestOnSegment(p, from, to).distance < besideWall
-	) ?? null;
+	);
 
 /** A place that is free, moved along towards the house if need be; edge lights keep the spacing along their edge. */
 function findSpot(

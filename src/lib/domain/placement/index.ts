@@ -3,6 +3,7 @@ import type { Assumption } from '../shared/findings';
 import { figuresOf } from '../shared/settings';
 import type { Site } from '../site';
 import type { Yard } from '../yard';
+import { keepToBudget } from './budget';
 import { drafting, type Drafting } from './drafting';
 import { finish, handFindings, placeByHand } from './hand';
 import { labelled } from './labels';
@@ -23,7 +24,7 @@ export type { Fixture, HandMark, Placement, Reason, Technique } from './types';
 /**
  * The fixtures of a yard, each with the reasons it stands there, and findings for what was asked and cannot be lit. Total
  * and deterministic: same site and answers, same plan. What comes first keeps its place: steps, drives, walks, trees, walls,
- * seating, house numbers; before all of them what the person set by hand.
+ * seating, house numbers; before all of them what the person set by hand. At the end what a budget cannot bear goes again.
  */
 export function placeFixtures(site: Site, yard: Yard): Placement {
 	const choice = lampChoice(yard);
@@ -35,15 +36,16 @@ export function placeFixtures(site: Site, yard: Yard): Placement {
 	const d = hand?.d ?? fresh();
 	if (hand) finish(hand);
 	else placeAll(d);
-	const fixtures = labelled(d.placed);
+	const kept = keepToBudget(d, yard);
+	const fixtures = labelled(kept.placed);
 	return {
 		fixtures,
 		findings: [
 			...refusedFigures(own, site.units),
-			...d.findings,
+			...kept.findings,
 			...(hand ? handFindings(hand, fixtures, sight, choice.kind) : [])
 		],
-		assumptions: fixtures.length > 0 ? assumptionsOf(choice) : []
+		assumptions: fixtures.length > 0 ? [...assumptionsOf(choice), ...kept.assumptions] : []
 	};
 }
 

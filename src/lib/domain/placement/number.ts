@@ -3,7 +3,7 @@ import { distance, moved, nearestOnSegment, towards, type Point } from '../share
 import { rules } from '../shared/rules';
 import type { Site, Wall } from '../site';
 import type { Cause } from './conflicts';
-import type { Drafting } from './drafting';
+import { middleOf, type Drafting, type Placed } from './drafting';
 import { moved as movedReason, reason } from './reasons';
 import type { Fixture } from './types';
 import { called, either } from './wording';
@@ -31,7 +31,7 @@ export function placeNumber(d: Drafting, number: Site['houseNumber'][number]): v
 	if (byWash(d, number)) return;
 	const model = d.pick({ body: 'step', strength: 'soft' });
 	const causes = new Set<Cause>();
-	const wall = wallAt(d.site.walls, number.at);
+	const wall = wallAt(d.site, number.at);
 	let wanted: Point | null = null;
 	let first: Cause | null = null;
 	for (const p of wall ? alongWall(d, wall, number.at) : round(d, number.at)) {
@@ -79,13 +79,19 @@ const washed = 1;
 
 /** Counts the number as lit by a light on its own wall. Whether there is one near enough. */
 function byWash(d: Drafting, number: Site['houseNumber'][number]): boolean {
-	const wall = wallAt(d.site.walls, number.at);
+	const wall = wallAt(d.site, number.at);
 	if (!wall || wall.light === 'none') return false;
 	const foot = nearestOnSegment(number.at, wall.from, wall.to).point;
-	const light = d.placed.find(
-		({ fixture: { target, aim } }) =>
-			target.kind === 'wall' && target.id === wall.id && aim && distance(aim.point, foot) < washed
-	);
+	let light: Placed | null = null;
+	let nearest = washed;
+	for (const one of d.placed) {
+		const { target, aim } = one.fixture;
+		if (target.kind !== 'wall' || target.id !== wall.id || !aim) continue;
+		const away = distance(aim.point, foot);
+		if (away >= nearest - 1e-6) continue;
+		nearest = away;
+		light = one;
+	}
 	if (!light) return false;
 	const target: Fixture['target'] = { kind: 'number', id: number.id };
 	light.fixture = { ...light.fixture, also: [...(light.fixture.also ?? []), target] };
@@ -94,14 +100,20 @@ function byWash(d: Drafting, number: Site['houseNumber'][number]): boolean {
 	return true;
 }
 
-/** The nearest wall within reach; at a corner the one that faces the street more. */
-function wallAt(walls: readonly Wall[], at: Point): Wall | null {
+/** The nearest wall within reach; at a corner the one that faces the street more, then the one nearer to the middle of the front. */
+function wallAt(site: Site, at: Point): Wall | null {
+	const middle = middleOf(site);
+	const aside = ({ from, to }: Wall): number => Math.abs((from.x + to.x) / 2 - middle);
+	const wins = (wall: Wall, over: Wall): boolean => {
+		const gain = wall.outward.y - over.outward.y;
+		return Math.abs(gain) > 1e-9 ? gain > 0 : aside(wall) < aside(over) - 1e-9;
+	};
 	let best: Wall | null = null;
 	let least = onWall;
-	for (const wall of walls) {
+	for (const wall of site.walls) {
 		const away = nearestOnSegment(at, wall.from, wall.to).distance;
 		const gain = least - away;
-		if (gain < -1e-6 || (best && gain < 1e-6 && wall.outward.y <= best.outward.y + 1e-9)) continue;
+		if (gain < -1e-6 || (best && gain < 1e-6 && !wins(wall, best))) continue;
 		least = Math.min(least, away);
 		best = wall;
 	}

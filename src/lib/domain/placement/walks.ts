@@ -131,7 +131,7 @@ class WalkLights {
 			this.#skips.existing(lamp);
 			return null;
 		}
-		if (this.#d.shared(middle, this.#spacing / 2, this.#target)) {
+		if (this.#d.shared(middle, this.#spacing / 2, this.#target, stop.first !== null)) {
 			this.#skips.shared();
 			return null;
 		}
@@ -142,15 +142,15 @@ class WalkLights {
 				this.#find(stop, side, causes) ??
 				(this.#strip.lights === 'either' ? this.#find(stop, other(side), causes) : null);
 			// Beside the edge it may come close to a light of another way, as where a walk leaves a drive.
-			if (spot && this.#beside(spot)) this.#skips.shared();
+			if (spot && this.#beside(spot, stop.first !== null)) this.#skips.shared();
 			else if (spot) stood = this.#put(stop, spot);
 			else this.#fail(stop.first ?? 'straight', causes);
 		}
 		return stood;
 	}
 
-	#beside({ at, p }: Spot): boolean {
-		return [p, this.#course.centre(at)].some((place) => this.#d.shared(place, this.#spacing / 2, this.#target));
+	#beside({ at, p }: Spot, first: boolean): boolean {
+		return [p, this.#course.centre(at)].some((place) => this.#d.shared(place, this.#spacing / 2, this.#target, first));
 	}
 
 	#fail(place: First | 'straight', causes: ReadonlySet<Cause>): void {
@@ -247,7 +247,8 @@ class WalkLights {
 			at: p,
 			model: this.#model,
 			reasons: walkReasons(this.#d, this.#course, this.#model, stop, spot, nearest),
-			order: { strip: this.#order, at }
+			order: { strip: this.#order, at },
+			...(stop.first ? {} : { fills: stop.at })
 		});
 		return stood;
 	}

@@ -4,7 +4,8 @@ import type { rules } from './rules';
 import type { FigureUnit, SettableKey } from './settings';
 import { formatLength, type UnitSystem } from './units';
 
-export type FixedUnit = FigureUnit | 'lx' | 'K' | 'V' | 'A' | '°C' | 'years' | 'days' | 'times' | 'power';
+export type FixedUnit =
+	FigureUnit | 'lx' | 'K' | 'V' | 'A' | '°C' | 'years' | 'days' | 'times' | 'power' | 'place' | 'money';
 type Words = readonly [label: string, unit: FixedUnit];
 type AllWords = {
 	[R in RuleId as keyof (typeof rules)[R]['figures'] extends never ? never : R]: {
@@ -126,6 +127,18 @@ export const figureWords: AllWords = {
 		offHigh: ['Off at, to', 'times']
 	},
 	'sensor.dusk': { sunset: ['At sunset', 'lx'], civil: ['Sun 6° below', 'lx'], nautical: ['Sun 12° below', 'lx'] },
+	'budget.order': {
+		treeFurther: ['Second and further lights of a tree', 'place'],
+		wall: ['Walls, from their ends in', 'place'],
+		tree: ['Trees', 'place'],
+		seating: ['Seats', 'place'],
+		driveThin: ['Every other light along a drive', 'place'],
+		walkThin: ['Every other light of a straight walk', 'place'],
+		drive: ['The rest of a drive', 'place'],
+		walk: ['The rest of a walk', 'place'],
+		wallLeast: ['Of a row on a wall, before the rest goes at once, at least', 'share']
+	},
+	'budget.count': { share: ['For each light, its share of the rest', 'money'] },
 	'dig.notice': { days: ['Working days before', 'days'], tolerance: ['By hand either side of a mark', 'm'] }
 };
 
@@ -166,10 +179,13 @@ export const fixedWhy: Partial<Record<RuleId, string>> = {
 	'sensor.light': 'Nearer, the sensor sees its own lamps.',
 	'sensor.level': 'Set by the sensor’s standard; its marking comes first.',
 	'sensor.dusk': 'Set by the sun.',
+	'budget.order': 'How softly or brightly each thing is lit, you say where it is asked about: that changes the order.',
+	'budget.count': 'An allowance only. The shopping list has the whole sum, at your prices.',
 	'dig.notice': 'Set by law. Yours may ask for more.'
 };
 
 const plain = (value: number): string => String(Math.round(value * 1000) / 1000);
+const ordinal = (place: number): string => `${place}${['th', 'st', 'nd', 'rd'][place] ?? 'th'}`;
 /** A figure as read back to a person. */
 export function formatFigure(value: number, unit: FixedUnit, units: UnitSystem): string {
 	switch (unit) {
@@ -185,6 +201,10 @@ export function formatFigure(value: number, unit: FixedUnit, units: UnitSystem):
 			return `${plain(value)} times`;
 		case 'power':
 			return `volts to the power ${plain(value).replace('-', '−')}`;
+		case 'place':
+			return `goes ${ordinal(value)}`;
+		case 'money':
+			return `${plain(value)} in the currency of the prices`;
 		default:
 			return `${plain(value).replace('-', '−')} ${unit}`;
 	}

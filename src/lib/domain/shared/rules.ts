@@ -438,6 +438,23 @@ export const rules = {
 		'practice',
 		{}
 	),
+	'budget.order': rule(
+		'budget.order',
+		'What is left out first',
+		'To keep to a budget, beauty goes first: second and further lights on a tree, then walls from their ends in, trees, seats. Then way-finding: every other light along a drive, every other along the straights of a walk, then the rest of a drive, then of a walk. In beauty all that was asked for softly goes before anything asked for brightly; of two alike the smaller goes first. Lights for steps, entries, bends, junctions, places where wheels run off, the mouth of a drive and the house number are never left out, nor what you set by hand.',
+		'A dark tree is a pity; a dark step is a fall. A car brings its own light.',
+		'practice',
+		// Places in the order, and the least part of a wall's row that stays before the rest goes at once.
+		{ treeFurther: 1, wall: 2, tree: 3, seating: 4, driveThin: 5, walkThin: 6, drive: 7, walk: 8, wallLeast: 0.5 }
+	),
+	'budget.count': rule(
+		'budget.count',
+		'What a budget counts',
+		'A budget in lights counts those on the plan. One in money counts each light at its price, yours or ours, and 30 more for its share of transformer, cable, joints and spares, in the currency of the prices. The shopping list has the whole sum.',
+		'What lies in the ground is known only when the lights are placed.',
+		'memory',
+		{ share: 30 }
+	),
 	'hand.placed': rule(
 		'hand.placed',
 		'Placed by you',

@@ -114,3 +114,24 @@ export function treadGoing(
 		needed: null
 	});
 }
+
+export interface BudgetFacts {
+	/** Lights at most; null: no limit. */
+	fixtures: number | null;
+	/** Money for the lights at most, in the currency of the prices; null: no limit. */
+	money: number | null;
+}
+/** What the lights may come to. Not asked: no limit, without a word. A limit named without its kind holds. */
+export function budgetFacts({ power: { budget } }: Yard, ledger: Ledger): BudgetFacts {
+	const kind = take(ledger, budget?.kind, {
+		path: 'power.budget.kind',
+		about: null,
+		value: budget?.kind === 'unsure' ? 'none' : 'both',
+		says: budget?.kind === 'unsure' ? 'No limit on number or money is taken: all lights that the rules ask for.' : null,
+		needed: null
+	});
+	return {
+		fixtures: kind === 'fixtures' || kind === 'both' ? (budget?.fixtures ?? null) : null,
+		money: kind === 'money' || kind === 'both' ? (budget?.money ?? null) : null
+	};
+}

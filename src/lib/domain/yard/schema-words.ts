@@ -54,6 +54,12 @@ export const schemaWords: Readonly<Record<string, SchemaWords>> = {
 	'power.transformer.height': ['Height', 'Of its bottom edge above the ground', 'm'],
 	'power.sensor.height': ['Height', 'Of its bottom edge above the ground', 'm'],
 	'power.price.perKwh': ['Price of power', 'For one kilowatt-hour'],
+	'power.budget.kind': ['Limit', 'Whether the plan keeps to a number of lights, a sum of money, or both'],
+	'power.budget.fixtures': ['Lights at most', 'How many lights the plan may have'],
+	'power.budget.money': [
+		'Money for the lights',
+		'In the currency of the prices: lights at their prices, and for each an allowance for its share of the rest'
+	],
 	'power.owned.cableLength': ['Cable in hand', 'Length of cable already owned', 'm'],
 	rules: ['Figures of rules', 'By rule and figure, such as path.spacing/spacing; in metres, degrees or parts of one']
 };

@@ -230,6 +230,13 @@ export const circuitChoiceSchema = z.strictObject({
 	transformerVoltAmps: maybe(z.number().check(z.minimum(20), z.maximum(2000))),
 	runs: list(runChoiceSchema)
 });
+/** What the lights of the plan may come to. */
+export const budgetSchema = z.strictObject({
+	kind: orUnsure(z.enum(['none', 'fixtures', 'money', 'both'])),
+	fixtures: maybe(z.int().check(z.minimum(1), z.maximum(limits.items))),
+	/** In the currency of the prices. */
+	money: maybe(z.number().check(z.minimum(1), z.maximum(100000)))
+});
 export const powerSchema = z.strictObject({
 	receptacle: maybe(z.union([pointSchema, z.literal('none'), unsure])),
 	gfci: orUnsure(z.boolean()),
@@ -254,6 +261,7 @@ export const powerSchema = z.strictObject({
 			cableLength: maybe(length(0, 1000))
 		})
 	),
+	budget: maybe(budgetSchema),
 	circuit: maybe(circuitChoiceSchema),
 	/** Prices the person has changed, by catalogue id, in their currency. */
 	prices: maybe(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(100000))))

@@ -1,4 +1,4 @@
-import { cableByArea, cableByGauge, receptacleMayExist } from '../conditions';
+import { cableByArea, cableByGauge, limitedInLights, limitedInMoney, receptacleMayExist } from '../conditions';
 import { yesNo } from '../options';
 import type { Question } from '../types';
 
@@ -161,6 +161,44 @@ export const power: Question[] = [
 				max: 1000,
 				example: '100 ft',
 				optional: true
+			}
+		]
+	},
+	{
+		id: 'budget',
+		chapter: 'power',
+		title: () => 'Is there a limit to keep to?',
+		hint: 'What goes first is fixed: lights that are there for beauty, then those that show the way. Lights against a fall stay, and so do those you set by hand.',
+		fields: [
+			{
+				kind: 'choice',
+				path: 'power.budget.kind',
+				label: 'Limit',
+				unsure: 'no limit is taken',
+				options: [
+					{ value: 'none', label: 'No limit' },
+					{ value: 'fixtures', label: 'A number of lights' },
+					{ value: 'money', label: 'A sum of money' },
+					{ value: 'both', label: 'Both' }
+				]
+			},
+			{
+				kind: 'count',
+				path: 'power.budget.fixtures',
+				label: 'Lights at most',
+				min: 1,
+				max: 400,
+				when: limitedInLights
+			},
+			{
+				kind: 'number',
+				path: 'power.budget.money',
+				label: 'Money for the lights',
+				help: 'Each light counts with its price and 30 more for its share of transformer, cable and joints. The shopping list has the whole sum.',
+				min: 1,
+				max: 100000,
+				unit: 'in your currency',
+				when: limitedInMoney
 			}
 		]
 	}
