@@ -9,8 +9,8 @@ const stages = [
 	'photometry',
 	'circuit',
 	'placement',
-	'light',
 	'cable',
+	'light',
 	'dusk',
 	'shopping',
 	'checklist',
@@ -28,7 +28,7 @@ const may: Record<string, string[]> = {
 	'domain/photometry': ['domain/shared'],
 	'domain/circuit': ['domain/shared'],
 	'domain/placement': ['domain/site', 'domain/photometry', 'domain/yard', 'domain/shared'],
-	'domain/light': ['domain/placement', 'domain/photometry', 'domain/site', 'domain/shared'],
+	'domain/light': ['domain/cable', 'domain/placement', 'domain/photometry', 'domain/site', 'domain/shared'],
 	'domain/cable': ['domain/placement', 'domain/site', 'domain/circuit', 'domain/yard', 'domain/shared'],
 	'domain/dusk': [
 		'domain/placement',
@@ -45,6 +45,7 @@ const may: Record<string, string[]> = {
 	domain: ['domain', ...allStages],
 	flow: ['domain/yard', 'domain/shared'],
 	drawing: [...allDomain, 'ui'],
+	night: [...allDomain],
 	working: [...allDomain, 'ui'],
 	print: [...allDomain, 'ui', 'drawing', 'working'],
 	ui: [],
@@ -53,9 +54,9 @@ const may: Record<string, string[]> = {
 /** Packages that one room alone may use. */
 const onlyIn: Record<string, string> = { suncalc: 'domain/dusk' };
 /** What the pure rooms may not touch. */
-const pure = ['domain', 'flow'];
+const pure = ['domain', 'flow', 'night'];
 const impure =
-	/\b(Math\.random|Date\.now|new Date\(\)|document\.|window\.|localStorage|sessionStorage|indexedDB|fetch\()/;
+	/\b(Math\.random|Date\.now|new Date\(\)|document\.\w|window\.\w|localStorage|sessionStorage|indexedDB|fetch\()/;
 
 const lib = resolve(import.meta.dirname, '../src/lib');
 const filesUnder = (folder: string): string[] =>

@@ -3,6 +3,8 @@ import { makePlan } from '../lib/domain/plan';
 import { rows as cableRows } from './bench/cable';
 import { rows as circuitRows } from './bench/circuit';
 import { rows as duskRows } from './bench/dusk';
+import { rows as lightRows } from './bench/light';
+import { rows as nightRows } from './bench/night';
 import { rows as placementRows } from './bench/placement';
 import { example } from './bench/example';
 import { largeYard } from './bench/large-yard';
@@ -25,7 +27,9 @@ const all: Row[] = [
 	...(await placementRows()),
 	...(await cableRows()),
 	...(await circuitRows()),
-	...(await duskRows())
+	...(await duskRows()),
+	...(await lightRows()),
+	...nightRows()
 ];
 if (process.argv.includes('--json')) console.log(JSON.stringify(all, null, '\t'));
 else for (const row of all) console.log(`${row.name.padEnd(24)} ${row.value.toPrecision(4).padStart(12)} ${row.unit}`);

@@ -15,6 +15,7 @@ describe.each([
 		await openDemo(page, 'Alder Bend');
 		for (const path of [
 			'/plan/',
+			'/light/',
 			'/circuit/',
 			'/circuit/by-hand/',
 			'/circuit/lamps/',

@@ -8,6 +8,7 @@ import type { Yard } from './yard';
 import { makeSite, type Site } from './site';
 import { placeFixtures, type Fixture } from './placement';
 import { layCable, type Run, type Supply } from './cable';
+import { planLight, type PlanLight } from './light';
 import { planDusk, type Dusk } from './dusk';
 import { makeShopping, type Shopping } from './shopping';
 import { makeChecklist, type Checklist } from './checklist';
@@ -19,6 +20,7 @@ export interface Plan {
 	fixtures: Fixture[];
 	supply: Supply | null;
 	runs: Run[];
+	light: PlanLight;
 	dusk: Dusk;
 	shopping: Shopping;
 	checklist: Checklist;
@@ -33,9 +35,11 @@ export function makePlan(yard: Yard): Plan {
 	const placement = placeFixtures(site, yard);
 	const cabling = layCable(site, placement.fixtures, yard);
 	const dusk = planDusk(site, placement.fixtures, cabling.supply, yard);
+	// After dusk, which chooses where the sensor hangs: what falls on it is light too.
+	const light = planLight(site, placement.fixtures, cabling, dusk.sensor);
 	const shopping = makeShopping(site, placement.fixtures, cabling, dusk, yard);
 	const checklist = makeChecklist(site, placement.fixtures, cabling, dusk, shopping);
-	const stages = [site, placement, cabling, dusk];
+	const stages = [site, placement, cabling, light, dusk];
 	const findings = stages.flatMap((stage) => stage.findings);
 	return {
 		format: 'duskwright/plan',
@@ -44,6 +48,7 @@ export function makePlan(yard: Yard): Plan {
 		fixtures: placement.fixtures,
 		supply: cabling.supply,
 		runs: cabling.runs,
+		light,
 		dusk,
 		shopping,
 		checklist,

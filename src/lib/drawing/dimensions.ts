@@ -114,7 +114,10 @@ function area(context: Context, id: string): InHand | null {
 	const found = context.plan.site.areas.find((area) => area.id === id);
 	const b = found ? boxAround(found.polygon) : null;
 	if (!found || !b) return null;
-	return { outline: closedPath(found.polygon), dimensions: found.kind === 'bed' ? [] : boxed(context, b) };
+	return {
+		outline: closedPath(found.polygon),
+		dimensions: found.kind === 'bed' || found.kind === 'paved' ? [] : boxed(context, b)
+	};
 }
 function wall(context: Context, id: string): InHand | null {
 	const found = context.plan.site.walls.find((wall) => wall.id === id);
@@ -183,6 +186,7 @@ const find: Readonly<Record<string, Find>> = {
 	bed: area,
 	seating: area,
 	porch: area,
+	paved: area,
 	water: area,
 	area,
 	wall,

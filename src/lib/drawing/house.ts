@@ -1,4 +1,4 @@
-/** The house: heavy outline over a hatch, broken at doors and garage doors, thinned at windows; porches; garden walls. */
+/** The house: heavy outline over a hatch, broken at doors and garage doors, thinned at windows, ridges and upper windows dashed; porches; garden walls. */
 import type { Point } from '../domain/shared/geometry';
 import type { Opening, Site, Wall } from '../domain/site';
 import type { Mark } from './marks';
@@ -14,6 +14,9 @@ interface Gap {
 	outward: Point;
 }
 
+/** A plan is a cut above the sills of the ground floor: openings of the upper floor lie over it. */
+const cut = ({ sill }: Opening): boolean => sill < 2.5;
+
 /** Openings of the walls that lie on the edge a→b, as fractions of it. */
 function gapsOn(a: Point, b: Point, walls: readonly Wall[]): Gap[] {
 	const size = distance(a, b);
@@ -24,7 +27,7 @@ function gapsOn(a: Point, b: Point, walls: readonly Wall[]): Gap[] {
 	return walls
 		.filter((wall) => wall.length > 0 && offLine(wall.from) < 0.05 && offLine(wall.to) < 0.05)
 		.flatMap((wall) =>
-			wall.openings.map((opening) => {
+			wall.openings.filter(cut).map((opening) => {
 				const ends = [opening.start, opening.end].map((d) => along(between(wall.from, wall.to, d / wall.length)));
 				return {
 					opening,
@@ -63,6 +66,32 @@ function openingMarks(a: Point, b: Point, gap: Gap): Mark[] {
 	return [{ ...thin, key, d: swing, weight: 0.9, fill: 'sheet' }];
 }
 
+/** What lies over the cut is dashed: windows upstairs along the face of the wall, and the ridge that runs back from the point of a gable. */
+function overhead(walls: readonly Wall[]): Mark[] {
+	const dashed = (key: string, from: Point, to: Point): Mark => ({
+		kind: 'path',
+		key,
+		d: segmentPath(from, to),
+		ink: 'house',
+		weight: 0.9,
+		fill: 'none',
+		dash: [4, 3]
+	});
+	return walls.flatMap((wall) => {
+		if (wall.length === 0) return [];
+		const { from, to, outward, length, peak } = wall;
+		const out = (p: Point, by: number): Point => shifted(p, outward.x * by, outward.y * by);
+		const windows = wall.openings
+			.filter((opening) => !cut(opening))
+			.map(({ id, start, end }) => {
+				const [a, b] = [start, end].map((d) => out(between(from, to, d / length), 0.09));
+				return dashed(`opening-${id}`, a!, b!);
+			});
+		const point = between(from, to, 0.5);
+		return peak === null ? windows : [...windows, dashed(`ridge-${wall.id}`, point, out(point, -length / 2))];
+	});
+}
+
 export function drawHouse(site: Site): Mark[] {
 	const ring = site.house;
 	const marks: Mark[] = [];
@@ -90,6 +119,7 @@ export function drawHouse(site: Site): Mark[] {
 			weight: heavy,
 			fill: 'none'
 		});
+	marks.push(...overhead(walls));
 	for (const area of site.areas.filter((area) => area.kind === 'porch'))
 		marks.push({
 			kind: 'path',

@@ -6,8 +6,10 @@ import type { Box, Point } from '../domain/shared/geometry';
 
 export type Ink =
 	'house' | 'paving' | 'planting' | 'water' | 'cable' | 'soft' | 'faint' | 'action' | 'device' | 'lamp' | 'look';
+/** A step of the false colour of light: `light-map/bands.ts` says of how many lux. */
+export type LightFill = `lux-${1 | 2 | 3 | 4 | 5 | 6 | 7 | 8}`;
 export type Fill =
-	'none' | 'sheet' | 'hatch' | 'dots' | 'bed' | 'grid' | 'ink' | 'planting' | 'light' | 'wash' | 'action';
+	'none' | 'sheet' | 'hatch' | 'dots' | 'bed' | 'grid' | 'ink' | 'planting' | 'light' | 'wash' | 'action' | LightFill;
 /** How a fixture throws its light, or what a device is. */
 export type Shape =
 	| 'triangle'
@@ -35,6 +37,8 @@ export interface PathMark extends Named {
 	fill: Fill;
 	/** Dash and gap lengths, px. */
 	dash?: readonly number[];
+	/** What it is, for whoever points at it or hears the drawing. */
+	title?: string;
 }
 export interface GlowMark extends Named {
 	kind: 'glow';

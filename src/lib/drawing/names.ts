@@ -1,7 +1,7 @@
 /** Which words the drawing carries, in the order in which they get their place: fixtures, runs, then names where there is room. */
 import type { Box, Line, Point, Polygon } from '../domain/shared/geometry';
 import type { Plan } from '../domain/plan';
-import type { Area } from '../domain/site';
+import { leafOf, type Area } from '../domain/site';
 import { placeLabels, textWidth, type LabelWish, type Obstacles } from './labels';
 import type { Sizes, TextMark } from './marks';
 import { boxAround, centroid, lineLength, pointAlong } from './path';
@@ -38,7 +38,7 @@ function obstaclesOf(
 		near: plan.fixtures.map((fixture) => round(fixture.at, (sizes.symbol + 7) * px)),
 		lines: [
 			...plan.runs.flatMap((run, index) => pathsOf(run, index, plan.runs.length, px)),
-			...site.strips.flatMap((strip) => [strip.left, strip.right]),
+			...site.strips.flatMap((strip) => [strip.left, strip.right, ...strip.gates.map((gate) => leafOf(strip, gate))]),
 			...site.areas.map((area) => closed(area.polygon)),
 			...site.trees.map((tree) => circle(tree.at, tree.spread / 2)),
 			...site.walls.filter((wall) => wall.of === 'garden').map((wall) => [wall.from, wall.to])

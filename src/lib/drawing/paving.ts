@@ -1,8 +1,8 @@
-/** Walks and drives: dotted paving between medium edges, treads, rails, crossings, posts, places where wheels run off. */
+/** Walks, drives and other paving: dots between medium edges, treads, rails, gates, crossings, posts, places where wheels run off. */
 import type { Point } from '../domain/shared/geometry';
-import type { Site, Strip } from '../domain/site';
+import { leafOf, postsOf, type Site, type Strip } from '../domain/site';
 import type { Mark } from './marks';
-import { closedPath, distance, openPath, pointAlong, rectPath, segmentPath, shifted } from './path';
+import { between, closedPath, distance, openPath, pointAlong, segmentPath, shifted } from './path';
 
 type Side = 'left' | 'right';
 /** Left of the way of travel, with x to the right and y down the sheet. */
@@ -78,20 +78,38 @@ function crossingMarks(strip: Strip): Mark[] {
 	});
 }
 
+/** Metres by which the mark of a gate stands out over the edges. */
+const overhang = 0.15;
+/** A shut leaf across the walk, its ends marked: which way it opens is not known. */
+function gateMarks(strip: Strip): Mark[] {
+	return strip.gates.map((gate) => {
+		const [left, right] = leafOf(strip, gate);
+		const over = overhang / (distance(left, right) || 1);
+		const ends = [between(left, right, -over), between(left, right, 1 + over)] as const;
+		const tick = { x: -(right.y - left.y) * over, y: (right.x - left.x) * over };
+		const across = ends.map((end) => segmentPath(shifted(end, tick.x, tick.y), shifted(end, -tick.x, -tick.y)));
+		return {
+			kind: 'path',
+			key: `gate-${strip.id}-${gate.id}`,
+			d: segmentPath(...ends) + across.join(''),
+			ink: 'house',
+			weight: 1.6,
+			fill: 'none',
+			title: 'Gate'
+		};
+	});
+}
+
 function driveMarks(strip: Strip): Mark[] {
-	const marks: Mark[] = [];
-	const ends = [strip.left[0], strip.right[0]];
-	if (strip.posts)
-		for (const [index, end] of ends.entries())
-			if (end)
-				marks.push({
-					kind: 'path',
-					key: `post-${strip.id}-${index}`,
-					d: rectPath({ minX: end.x - 0.2, minY: end.y - 0.4, maxX: end.x + 0.2, maxY: end.y }),
-					ink: 'house',
-					weight: 1,
-					fill: 'ink'
-				});
+	const marks: Mark[] = postsOf(strip).map((ring, index) => ({
+		kind: 'path',
+		key: `post-${strip.id}-${index}`,
+		d: closedPath(ring),
+		ink: 'house',
+		weight: 1,
+		fill: 'ink',
+		title: 'Gate post'
+	}));
 	for (const run of strip.runOffs) {
 		const ticks = [-0.6, 0, 0.6].map((d) => {
 			const edge = beside(strip, run.at + d, run.side, strip.width / 2);
@@ -110,9 +128,10 @@ function driveMarks(strip: Strip): Mark[] {
 	return marks;
 }
 
-/** All paving is laid before any edge, so that a junction reads as one surface. */
+/** Walks and drives are laid before any edge, so that a junction reads as one surface. */
 export function drawPaving(site: Site): Mark[] {
 	const strips = site.strips.filter((strip) => strip.polygon.length >= 3);
+	const paved = site.areas.filter((area) => area.kind === 'paved' && area.polygon.length >= 3);
 	const seats = site.areas.filter((area) => area.kind === 'seating' && area.polygon.length >= 3);
 	return [
 		...strips.map((strip): Mark => ({
@@ -131,6 +150,11 @@ export function drawPaving(site: Site): Mark[] {
 			weight: 1.4,
 			fill: 'none'
 		})),
+		// Laid over walks and drives: within an apron or a patio they have no edges.
+		...paved.flatMap((area): Mark[] => [
+			{ kind: 'path', key: `ground-${area.id}`, d: closedPath(area.polygon), ink: 'paving', weight: 0, fill: 'sheet' },
+			{ kind: 'path', key: `area-${area.id}`, d: closedPath(area.polygon), ink: 'paving', weight: 1.4, fill: 'dots' }
+		]),
 		...seats.map((area): Mark => ({
 			kind: 'path',
 			key: `seating-${area.id}`,
@@ -142,6 +166,7 @@ export function drawPaving(site: Site): Mark[] {
 		...strips.flatMap((strip) => [
 			...stepMarks(strip),
 			...railMarks(strip),
+			...gateMarks(strip),
 			...crossingMarks(strip),
 			...driveMarks(strip)
 		])

@@ -12,6 +12,8 @@ export const gardenWallIsLit: Condition = (yard, item) => lit(find(yard.spots.wa
 export const walkIsLit: Condition = (yard, item) => (find(yard.walks, item)?.lights ?? 'none') !== 'none';
 export const driveIsLit: Condition = (yard, item) => (find(yard.drives, item)?.lights ?? 'none') !== 'none';
 export const driveIsLitAtBothEdges: Condition = (yard, item) => find(yard.drives, item)?.lights === 'both';
+export const driveHasPosts: Condition = (yard, item) =>
+	driveIsLit(yard, item) && find(yard.drives, item)?.posts === true;
 export const receptacleMayExist: Condition = (yard) =>
 	yard.power.receptacle !== undefined && yard.power.receptacle !== 'none';
 export const cableByGauge: Condition = (yard) => yard.power.cable === 'awg';

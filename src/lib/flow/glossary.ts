@@ -10,6 +10,7 @@ export const glossary = {
 	eaves: 'The lower edge of the roof, where it meets or overhangs the wall.',
 	'expansion joint': 'A gap between two slabs, filled with a strip that lets them swell in the heat.',
 	fixture: 'A whole light: housing, lamp, lead and stake.',
+	gable: 'The pointed top of a wall between two slopes of roof.',
 	gauge: 'The thickness of a wire; in American gauge (AWG) a smaller number is a thicker wire.',
 	GFCI: 'Ground-fault circuit interrupter: it cuts the power within a blink when current leaks to earth, as through a person.',
 	glare: 'Light that shines into the eyes and hides what stands behind it.',

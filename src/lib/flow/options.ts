@@ -10,6 +10,10 @@ export const yesNo: Option[] = [
 	{ value: true, label: 'Yes' },
 	{ value: false, label: 'No' }
 ];
+export const floors: Option[] = [
+	{ value: 'ground', label: 'Ground' },
+	{ value: 'upper', label: 'Upper' }
+];
 export const finishes: Option[] = [
 	{ value: 'light', label: 'Light', help: 'White or cream paint, pale stone' },
 	{ value: 'medium', label: 'Medium', help: 'Tan brick, grey paint, weathered wood' },

@@ -64,6 +64,7 @@ export interface Question {
 		| 'walks'
 		| 'drives'
 		| 'spots.beds'
+		| 'spots.paved'
 		| 'spots.seating'
 		| 'spots.water'
 		| 'spots.lights'

@@ -219,6 +219,7 @@ const mustBeTold = [
 	'walks',
 	'drives',
 	'spots.beds',
+	'spots.paved',
 	'spots.seating',
 	'spots.water',
 	'spots.lights',

@@ -26,10 +26,14 @@ export function targetName(plan: Plan, { target }: Pick<Fixture, 'target'>): str
 			const owner = site.strips.find(({ steps }) => steps.some(({ id }) => id === target.id)) ?? strip;
 			return owner?.name ? `${owner.name}, steps` : 'Steps';
 		}
+		case 'bed':
+			return site.areas.find(({ id, kind }) => kind === 'bed' && id === target.id)?.name || 'Bed';
 		case 'seating':
-			return site.areas.find(({ id }) => id === target.id)?.name || 'Seating';
-		case 'number':
-			return 'House number';
+			return site.areas.find(({ id, kind }) => kind === 'seating' && id === target.id)?.name || 'Seating';
+		case 'number': {
+			const sign = site.houseNumber.find(({ id, kind }) => kind === 'sign' && id === target.id);
+			return sign ? sign.name || 'Sign' : 'House number';
+		}
 		case 'added':
 			return 'Placed by you';
 	}

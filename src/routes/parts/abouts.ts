@@ -9,6 +9,7 @@ const lists: Record<string, readonly string[]> = {
 	drive: ['drives'],
 	strip: ['walks', 'drives'],
 	bed: ['spots.beds'],
+	paved: ['spots.paved'],
 	seating: ['spots.seating'],
 	number: ['spots.numbers'],
 	water: ['spots.water'],

@@ -18,7 +18,7 @@ const kindsOf: Record<ChapterId, readonly string[]> = {
 	trees: ['tree'],
 	walks: ['walk', 'steps'],
 	drive: ['drive'],
-	spots: ['bed', 'seating', 'number', 'water', 'light', 'wall'],
+	spots: ['bed', 'paved', 'seating', 'number', 'water', 'light', 'wall'],
 	power: ['supply', 'transformer', 'sensor', 'receptacle', 'run', 'power', 'dusk']
 };
 const eachKind: Record<NonNullable<Question['each']>, string> = {
@@ -26,6 +26,7 @@ const eachKind: Record<NonNullable<Question['each']>, string> = {
 	walks: 'walk',
 	drives: 'drive',
 	'spots.beds': 'bed',
+	'spots.paved': 'paved',
 	'spots.seating': 'seating',
 	'spots.water': 'water',
 	'spots.lights': 'light',

@@ -3,6 +3,7 @@ import type { ChapterId } from '$lib/flow';
 
 export const results = [
 	{ id: 'plan', title: 'Layout' },
+	{ id: 'light', title: 'After dark' },
 	{ id: 'circuit', title: 'Circuit' },
 	{ id: 'hours', title: 'Hours' },
 	{ id: 'shopping', title: 'Shopping' },
@@ -22,6 +23,7 @@ const order: (ChapterId | ResultId)[] = [
 	'spots',
 	'power',
 	'plan',
+	'light',
 	'circuit',
 	'hours',
 	'shopping',

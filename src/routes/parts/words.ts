@@ -8,7 +8,7 @@ const names: Record<Technique, [one: string, many: string]> = {
 	path: ['path light', 'path lights'],
 	step: ['step light', 'step lights'],
 	drive: ['drive light', 'drive lights'],
-	area: ['light for a seat', 'lights for seats'],
+	area: ['light for a seat or bed', 'lights for seats and beds'],
 	number: ['light for the number', 'lights for the number']
 };
 const numbers = [

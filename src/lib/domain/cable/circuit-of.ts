@@ -5,6 +5,7 @@ import { rules } from '../shared/rules';
 import type { Fixture } from '../placement';
 import type { Yard } from '../yard';
 import { handRuns, handTransformer, type Hand } from './hand';
+import { layingOf } from './laid';
 import { layOut, stops, type Layout } from './layout';
 import { chooseOptions, connectorPrice, ownedTransformer, transformerOption } from './loads';
 import type { Routes } from './paths';
@@ -32,7 +33,7 @@ function withOptions(wired: Wired, yard: Yard, only: TransformerOption | null): 
 	const { routes, fixtures, reached, mountHeight, system } = wired;
 	const options: ChooseOptions = chooseOptions(system, yard, only);
 	const hand = handRuns(yard, fixtures, reached, system);
-	const laying = { routes, fixtures, mountHeight, connectorPrice: connectorPrice(yard) };
+	const laying = layingOf({ routes, fixtures, mountHeight, connectorPrice: connectorPrice(yard) });
 	const layout = layOut(laying, hand, options);
 	const transformer = layout?.choice.transformer ?? chooseSupply([], options).transformer;
 	return { layout, transformer, hand, owned: false, findings: [] };

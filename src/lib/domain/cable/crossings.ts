@@ -1,4 +1,4 @@
-import { directionAt, leftOf, moved, nearestOnLine, pointAt, type Point } from '../shared/geometry';
+import { directionAt, distance, leftOf, moved, nearestOnLine, pointAt, type Point } from '../shared/geometry';
 import type { Site, Strip } from '../site';
 import { beyondEdge, type Ground } from './ground';
 import { nearestOn } from './obstacles';
@@ -53,7 +53,7 @@ export function portalsOf(site: Site, ground: Ground, terminals: readonly Point[
 		const from = outside(left);
 		const to = outside(right);
 		if (![from, to].every((p) => ground.free(p, -1)) || !ground.open(from, to, null, null, obstacle)) return;
-		const length = Math.hypot(to.x - from.x, to.y - from.y);
+		const length = distance(from, to);
 		portals.push({ from, to, obstacle, crossing: { strip: strip.id, crossing, kind, length } });
 	};
 	for (const strip of site.strips) {

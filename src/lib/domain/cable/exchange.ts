@@ -5,7 +5,7 @@ interface Run {
 	cost: number;
 	load: number;
 	tree: MinimumTree;
-	/** By place in `list`: the minimum tree without that node. */
+	/** By place in `list`: the minimum tree without that node, where it is known. */
 	without: MinimumTree[];
 }
 
@@ -20,14 +20,15 @@ export function exchange(input: TreeInput, start: readonly number[][], rounds: n
 			cost: tree.cost,
 			load: list.reduce((sum, node) => sum + demand[node]!, 0),
 			tree,
-			without: list.map((node) =>
-				minimumTree(
-					input,
-					list.filter((other) => other !== node)
-				)
-			)
+			without: []
 		};
 	};
+	/** Made when first asked for: much of what it would serve is ruled out by load. */
+	const without = ({ list, without: known }: Run, k: number): MinimumTree =>
+		(known[k] ??= minimumTree(
+			input,
+			list.filter((_, other) => other !== k)
+		));
 	const runs = start.map((list) => runOf([...list]));
 	const changed = (list: readonly number[], out: number, into: number | null) =>
 		[...list.filter((node) => node !== out), ...(into === null ? [] : [into])].sort((p, q) => p - q);
@@ -38,7 +39,7 @@ export function exchange(input: TreeInput, start: readonly number[][], rounds: n
 			const here = runs[a]!;
 			for (let k = 0; k < here.list.length; k++) {
 				const node = here.list[k]!;
-				const rest = here.without[k]!;
+				const rest = without(here, k);
 				for (let b = 0; b < runs.length; b++) {
 					const there = runs[b]!;
 					const first = there.list[0];
@@ -55,7 +56,7 @@ export function exchange(input: TreeInput, start: readonly number[][], rounds: n
 						const other = there.list[m]!;
 						if (there.load + demand[node]! - demand[other]! > capacity + 1e-9) continue;
 						if (here.load + demand[other]! - demand[node]! > capacity + 1e-9) continue;
-						const together = costWith(input, rest, other, scratch) + costWith(input, there.without[m]!, node, scratch);
+						const together = costWith(input, rest, other, scratch) + costWith(input, without(there, m), node, scratch);
 						const better = here.cost + there.cost - together;
 						if (better <= gain + gainAtLeast) continue;
 						gain = better;

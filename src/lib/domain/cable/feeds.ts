@@ -3,8 +3,18 @@
  * which the cable goes on to several sides; or at a hub, from which each lamp has a lead of its own.
  */
 import type { Feed } from '../circuit';
-import { enteredDraft, hubDraft, lay, treeDraft, weigh, type Draft, type Hanging, type Weight } from './drafts';
-import type { LaidWay, Laying } from './laid';
+import {
+	drafted,
+	enteredDraft,
+	hubDraft,
+	treeDraft,
+	weigh,
+	type Draft,
+	type Drafted,
+	type Hanging,
+	type Weight
+} from './drafts';
+import type { Laying } from './laid';
 import { minimumTree } from './spanning';
 
 export type { Hanging };
@@ -21,8 +31,8 @@ export function hangingBy(members: readonly number[], parent: (terminal: number)
 }
 
 /** The way along a tree, level by level. */
-export const treeWay = (id: string, feed: Feed, hanging: Hanging, laying: Laying): LaidWay =>
-	lay(id, treeDraft(feed, hanging), laying);
+export const treeWay = (id: string, feed: Feed, hanging: Hanging, laying: Laying): Drafted =>
+	drafted(id, treeDraft(feed, hanging), laying);
 
 /** By lamp: those it is joined to in a tree, the supply left out. */
 function joined(hanging: Hanging): Map<number, number[]> {
@@ -101,11 +111,11 @@ export function otherWays(members: readonly number[], hanging: Hanging, laying: 
 }
 
 /** The ways with a feed that the person asks for: a plain tree that forks where it is entered is fed in its middle too. */
-export function waysFed(feed: Feed, id: string, members: readonly number[], plain: Hanging, laying: Laying): LaidWay[] {
+export function waysFed(feed: Feed, id: string, members: readonly number[], plain: Hanging, laying: Laying): Drafted[] {
 	if (feed === 'end') return [treeWay(id, feed, plain, laying)];
 	const entries = plain.get(0) ?? [];
 	const all = feed === 'hub' ? hubs(members, laying) : entries.length === 1 ? middles(members, plain, -1) : [];
-	return worthTrying(all, laying).map(({ draft }) => lay(id, draft, laying));
+	return worthTrying(all, laying).map(({ draft }) => drafted(id, draft, laying));
 }
 
 /**

@@ -36,9 +36,21 @@ const off = 0.05;
 /** No exit further off than this is looked for, metres. */
 const furthestExit = 3;
 /** Metres a fixture may stand inside an edge (a light in a riser, on a post of the porch) and still be reached. */
-const reachInside = { house: 0.3, porch: 0.6, tree: 0.3, water: 0, seating: 1, walk: 1, drive: 1, wall: 0.3 } as const;
+const reachInside = {
+	house: 0.3,
+	porch: 0.6,
+	tree: 0.3,
+	water: 0,
+	seating: 1,
+	paved: 1,
+	post: 0.3,
+	walk: 1,
+	drive: 1,
+	wall: 0.3
+} as const;
 
-const paved = (o: Obstacle | null) => o !== null && o.kind !== 'house' && o.kind !== 'water' && o.kind !== 'tree';
+const paved = (o: Obstacle | null) =>
+	o !== null && o.kind !== 'house' && o.kind !== 'water' && o.kind !== 'tree' && o.kind !== 'post';
 
 /** Part of an obstacle's boundary, small enough that its box tells something: a trunk, or a few sides of a ring. */
 interface Piece {

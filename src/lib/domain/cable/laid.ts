@@ -1,6 +1,6 @@
 /** One run laid in the ground: nodes and lengths before its volts are known. */
 import { rules } from '../shared/rules';
-import type { Feed, RunShape } from '../circuit';
+import type { Load, RunShape } from '../circuit';
 import type { Fixture } from '../placement';
 import { trenchPricePerMetre } from './costs';
 import { alikeOf, loadOf } from './loads';
@@ -25,14 +25,32 @@ export interface LaidWay {
 	segments: LaidSegment[];
 	shape: RunShape;
 }
-/** What lengths and prices of a way go by. `fixtures` are terminals 1, 2, … of `routes`. */
+/** A fixture as a load of the circuit. */
+export interface FixtureLoad {
+	id: string;
+	load: Load;
+	alike: string | null;
+	/** What it asks of the cable: volt-amperes of an LED lamp, rated watts of a filament. */
+	demand: number;
+}
+/** What lengths and prices of a way go by. `fixtures`, and `loads` in the same order, are terminals 1, 2, … of `routes`. */
 export interface Laying {
 	routes: Routes;
 	fixtures: readonly Fixture[];
+	loads: readonly FixtureLoad[];
 	mountHeight: number;
 	/** Currency, of one connector. */
 	connectorPrice: number;
 }
+export const layingOf = (given: Omit<Laying, 'loads'>): Laying => ({
+	...given,
+	loads: given.fixtures.map((fixture) => ({
+		id: fixture.id,
+		load: loadOf(fixture.lamp),
+		alike: alikeOf(fixture),
+		demand: fixture.lamp.kind === 'led' ? fixture.lamp.voltAmps : fixture.lamp.watts
+	}))
+});
 
 /** Metres of cable in a segment over a path of `length` metres; the first one of a run also climbs to the transformer. */
 export function cableLength(length: number, first: boolean, mountHeight: number): number {
@@ -41,27 +59,13 @@ export function cableLength(length: number, first: boolean, mountHeight: number)
 	return Math.round((length + slack + rise) * 100) / 100;
 }
 
-/** Metres over the ground. */
-export const trenchOf = ({ segments }: Pick<LaidWay, 'segments'>): number =>
-	segments.reduce((metres, { route }) => metres + route.length, 0);
-
-/** Metres of cable. */
-export const metresOf = ({ segments }: Pick<LaidWay, 'segments'>): number =>
-	segments.reduce((metres, { length }) => metres + length, 0);
-
-/** Where n cables meet, two go straight through and n − 2 are led off; at the supply each has terminals of its own. */
-function branchesOf(nodes: number, segments: readonly LaidSegment[]): number {
-	const met = new Int32Array(nodes);
-	for (const { from, to } of segments) {
-		met[from]!++;
-		met[to]!++;
-	}
-	return branchesAt(met);
-}
-/** `met`: by node, the ends of cables that meet there; node 0 is the supply. */
-export function branchesAt(met: Int32Array): number {
+/**
+ * `met`: by node, the ends of cables that meet there; node 0 is the supply, of `nodes`. Where n cables meet, two go straight
+ * through and n − 2 are led off; at the supply each has terminals of its own.
+ */
+export function branchesAt(met: Int32Array, nodes: number): number {
 	let branches = 0;
-	for (let node = 1; node < met.length; node++) branches += Math.max(0, met[node]! - 2);
+	for (let node = 1; node < nodes; node++) branches += Math.max(0, met[node]! - 2);
 	return branches;
 }
 
@@ -71,35 +75,3 @@ const perBranch = 2;
 /** What laying costs beside the cable: digging so many metres, and branches. */
 export const layingCost = (trench: number, branches: number, connectorPrice: number): number =>
 	trench * trenchPricePerMetre + perBranch * connectorPrice * branches;
-
-/** The way with these nodes and legs, as the circuit sees it: what it costs beside its cable is digging and branches. */
-export function wayOf(
-	id: string,
-	feed: Feed,
-	nodes: LaidNode[],
-	legs: readonly { from: number; route: Route }[],
-	{ fixtures, mountHeight, connectorPrice }: Laying
-): LaidWay {
-	const segments = legs.map(({ from, route }, k): LaidSegment => ({
-		from,
-		to: k + 1,
-		length: cableLength(route.length, from === 0, mountHeight),
-		route
-	}));
-	return {
-		nodes,
-		segments,
-		shape: {
-			id,
-			feed,
-			laying: layingCost(trenchOf({ segments }), branchesOf(nodes.length, segments), connectorPrice),
-			nodes: nodes.length,
-			segments: segments.map(({ from, to, length }) => ({ from, to, metres: length })),
-			loads: nodes.flatMap(({ terminal, bare }, node) => {
-				if (terminal === 0 || bare) return [];
-				const { id: load, lamp } = fixtures[terminal - 1]!;
-				return [{ id: load, node, load: loadOf(lamp), alike: alikeOf(fixtures[terminal - 1]!) }];
-			})
-		}
-	};
-}

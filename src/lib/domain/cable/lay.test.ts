@@ -129,7 +129,12 @@ describe('what cannot be, or should not', () => {
 	it('keeps a suggested transformer out of openings and clear of water', () => {
 		const house = withHouse(emptySite(), 10, 8);
 		const site = plugged(
-			{ ...house, walls: [{ ...house.walls[0]!, openings: [{ id: 'w', kind: 'window', start: 1, end: 3.5 }] }] },
+			{
+				...house,
+				walls: [
+					{ ...house.walls[0]!, openings: [{ id: 'w', kind: 'window', start: 1, end: 3.5, sill: 0.9, head: 2.1 }] }
+				]
+			},
 			3
 		);
 		const { supply, findings } = layCable(site, [fixtureOf('a', 'P1', { x: 1, y: 6 })], yard);

@@ -1,5 +1,6 @@
 import { chooseBelow, isHard, type Choice, type ChooseOptions, type Feed, type RunShape } from '../circuit';
 import { heldBy, inPlaces, ownId, type Hand } from './hand';
+import { lay, type Drafted } from './drafts';
 import type { LaidWay, Laying } from './laid';
 import { leastCost } from './least';
 import { asked, bounded, handWays, waysFor, type WaysOfRun } from './run-ways';
@@ -17,7 +18,11 @@ export interface Lost {
 	/** Of the whole; where it was too dear to be solved, the least it could cost. */
 	cost: number;
 	choice: Choice | null;
-	laid: LaidRun[] | null;
+	shared: readonly SharedRun[] | null;
+}
+/** A run that may be laid. */
+interface SharedRun extends Drafted {
+	byHand: HandSet[];
 }
 export interface Layout {
 	runs: LaidRun[];
@@ -28,7 +33,10 @@ export interface Layout {
 /** While every way of sharing the lamps out has a problem, so many are solved, the cheapest by estimate first. */
 const mostInVain = 3;
 
-type Solved = Pick<Layout, 'runs' | 'choice'>;
+interface Solved {
+	runs: SharedRun[];
+	choice: Choice;
+}
 /** `isFull`: with the other ways to feed a run. */
 type Entered = Solved & { ways: readonly WaysOfRun[]; isFull: boolean };
 
@@ -41,7 +49,7 @@ function chooseFor(ways: readonly WaysOfRun[], options: ChooseOptions, all: bool
 	);
 	if (!choice) return null;
 	const taken = new Map(choice.runs.map(({ id, shape }) => [id, shape]));
-	const runs = ways.map((run): LaidRun => {
+	const runs = ways.map((run): SharedRun => {
 		const shape: RunShape | undefined = taken.get(run.plain.shape.id);
 		const way = shape === run.plain.shape ? run.plain : (run.others().find((one) => one.shape === shape) ?? run.plain);
 		const feed: Feed = way.shape.feed ?? 'end';
@@ -97,7 +105,7 @@ class Contest {
 		if (isOpen) this.solved++;
 		const next = isOpen ? chooseFor(ways, this.options, isFull, isFull ? Infinity : below) : null;
 		if (next) this.take({ ...next, ways, isFull });
-		else this.lost.push({ runs: ways.length, cost: least, choice: null, laid: null });
+		else this.lost.push({ runs: ways.length, cost: least, choice: null, shared: null });
 	}
 	private take(next: Entered): void {
 		if (this.best && !isBetter(next.choice, this.best.choice)) this.lose(next);
@@ -111,7 +119,7 @@ class Contest {
 		if (this.best && !this.best.isFull) this.enter(this.best.ways, true);
 	}
 	private lose({ runs, choice, ways }: Solved & { ways: readonly WaysOfRun[] }): void {
-		if (ways !== this.best?.ways) this.lost.push({ runs: runs.length, cost: choice.cost, choice, laid: runs });
+		if (ways !== this.best?.ways) this.lost.push({ runs: runs.length, cost: choice.cost, choice, shared: runs });
 	}
 }
 
@@ -127,7 +135,7 @@ export function layOut(laying: Laying, hand: Hand, options: ChooseOptions): Layo
 		if (held.length === 0) return null;
 		const byId = new Map(held.map((ways) => [ways.plain.shape.id, ways]));
 		const ordered = inPlaces(hand.runs, 0).map((run) => byId.get(run!.id)!);
-		return { ...choose(ordered, options, true), lost: [] };
+		return laidOut(choose(ordered, options, true), [], laying);
 	}
 	const all = (tree: Tree): WaysOfRun[] => {
 		const own = treeRuns(tree);
@@ -152,5 +160,10 @@ export function layOut(laying: Laying, hand: Hand, options: ChooseOptions): Layo
 	}
 	if (isSmall) contest.complete();
 	const { best, lost } = contest;
-	return best && { runs: best.runs, choice: best.choice, lost };
+	return best && laidOut(best, lost, laying);
 }
+const laidOut = ({ runs, choice }: Solved, lost: Lost[], laying: Laying): Layout => ({
+	runs: runs.map((run) => ({ ...lay(run, laying), byHand: run.byHand })),
+	choice,
+	lost
+});

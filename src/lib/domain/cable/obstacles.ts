@@ -9,11 +9,11 @@ import {
 	type Polygon
 } from '../shared/geometry';
 import { rules } from '../shared/rules';
-import type { Site } from '../site';
+import { postsOf, type Site } from '../site';
 import { clearances } from './costs';
 
 export interface Obstacle {
-	kind: 'house' | 'porch' | 'tree' | 'water' | 'seating' | 'walk' | 'drive' | 'wall';
+	kind: 'house' | 'porch' | 'tree' | 'water' | 'seating' | 'paved' | 'post' | 'walk' | 'drive' | 'wall';
 	id: string;
 	name: string;
 	/** Metres a cable keeps from it, except where one of its own ends stands nearer. */
@@ -83,16 +83,18 @@ const trunk = (id: string, name: string, at: Point, radius: number): Obstacle =>
  * pass under it and the plan says so.
  */
 export function obstaclesOf(site: Site, gardenWalls: boolean): Obstacle[] {
-	const areas = { porch: clearances.house, water: clearances.water, seating: clearances.paving };
+	const { house, water, paving, wall: thin } = clearances;
+	const areas = { porch: house, water, seating: paving, paved: paving };
 	return [
-		obstacle('house', 'house', 'the house', clearances.house, site.house),
+		obstacle('house', 'house', 'the house', house, site.house),
 		...site.areas.flatMap((area) =>
 			area.kind === 'bed' ? [] : [obstacle(area.kind, area.id, area.name, areas[area.kind], area.polygon)]
 		),
-		...site.strips.map((strip) => obstacle(strip.kind, strip.id, strip.name, clearances.paving, strip.polygon)),
+		...site.strips.map((strip) => obstacle(strip.kind, strip.id, strip.name, paving, strip.polygon)),
+		...site.strips.flatMap((s) => postsOf(s).map((ring) => obstacle('post', s.id, 'a gate post', thin, ring))),
 		...site.trees.map((tree) => trunk(tree.id, tree.name, tree.at, tree.trunkDiameter / 2)),
 		...(gardenWalls ? site.walls : []).flatMap((wall) =>
-			wall.of === 'garden' ? [obstacle('wall', wall.id, wall.name, clearances.wall, [wall.from, wall.to])] : []
+			wall.of === 'garden' ? [obstacle('wall', wall.id, wall.name, thin, [wall.from, wall.to])] : []
 		)
 	].filter((o) => o.round !== null || o.ring.length >= 2);
 }

@@ -1,4 +1,4 @@
-import type { Point } from '../shared/geometry';
+import { distance, hypot, type Point } from '../shared/geometry';
 import type { Site } from '../site';
 import type { LayingCosts } from './costs';
 import { makeGraph } from './graph';
@@ -42,7 +42,7 @@ function inSight(terminals: readonly Terminal[], i: number): number[] {
 }
 
 const pathLength = (path: readonly Point[]): number =>
-	path.reduce((sum, p, k) => (k === 0 ? 0 : sum + Math.hypot(p.x - path[k - 1]!.x, p.y - path[k - 1]!.y)), 0);
+	path.reduce((sum, p, k) => (k === 0 ? 0 : sum + distance(p, path[k - 1]!)), 0);
 
 /** Points nearer than this to the one before are left out of a path. */
 const sameSpot = 1e-9;
@@ -54,8 +54,8 @@ function lengthBack(points: readonly Point[]): number {
 	for (let k = points.length - 2; k >= 0; k--) {
 		const { x, y } = points[k]!;
 		const before = points[k + 1]!;
-		if (Math.hypot(x - before.x, y - before.y) <= sameSpot) continue;
-		sum += Math.hypot(x - kept.x, y - kept.y);
+		if (hypot(x - before.x, y - before.y) <= sameSpot) continue;
+		sum += hypot(x - kept.x, y - kept.y);
 		kept = points[k]!;
 	}
 	return sum;
@@ -92,12 +92,11 @@ export function findRoutes(
 		const direct = i === 0 ? terminals.map((_, j) => j).slice(1) : few ? done : inSight(terminals, i);
 		// The way back to terminal 0 is known; a limit as dear as it is still leaves every way a tree may take.
 		const limit = few && i > 0 ? table[i]! + run : Infinity;
-		const found = search(i, { direct, most: all ? size : nearest, limit });
+		const found = search(i, { direct, most: all ? null : nearest, limit });
 		before[i] = found.before;
 		table[i * size + i] = 0;
 		for (const { to, cost, last: corner } of found.terminals) {
-			// One not searched from yet was met by a way round only: it will look back itself.
-			if (Number.isFinite(table[i * size + to]!) || (few && i > 0 && !before[to])) continue;
+			if (Number.isFinite(table[i * size + to]!)) continue;
 			table[i * size + to] = table[to * size + i] = cost;
 			last[i * size + to] = corner;
 		}
@@ -136,7 +135,7 @@ export function findRoutes(
 		});
 		const [a, b] = [terminals[from]!, terminals[to]!];
 		const all = [a.at, a.ground, ...steps.map((node) => nodes[node]!.at), b.ground, b.at];
-		const path = all.filter((p, k) => k === 0 || Math.hypot(p.x - all[k - 1]!.x, p.y - all[k - 1]!.y) > sameSpot);
+		const path = all.filter((p, k) => k === 0 || distance(p, all[k - 1]!) > sameSpot);
 		if (path.length === 1) path.push(b.at);
 		return { cost, length: pathLength(path), path, crossings };
 	};

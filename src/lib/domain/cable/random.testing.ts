@@ -75,7 +75,8 @@ export function stripOf(
 		lights: 'either',
 		pattern: 'staggered',
 		rail: 'none',
-		posts: false,
+		posts: null,
+		gates: [],
 		runOffs: [],
 		meetsStreet: true
 	};
@@ -136,6 +137,7 @@ export function withHouse(site: Site, width: number, depth: number): Site {
 				outward: { x: 0, y: 1 },
 				length: width,
 				height: 2.7,
+				peak: null,
 				finish: 'light',
 				texture: 'smooth',
 				light: 'none',

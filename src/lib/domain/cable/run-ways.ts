@@ -1,27 +1,27 @@
 /** A run and the ways it may be laid, as the circuit is asked to choose among them. */
-import type { RunWays } from '../circuit';
-import { lay, type Weight } from './drafts';
+import type { RunShape, RunWays } from '../circuit';
+import { drafted, type Drafted, type Weight } from './drafts';
 import { demandOf } from './estimate';
 import { otherWays, plainTree, treeWay, waysFed, type Hanging, type Weighed } from './feeds';
 import type { HandRun } from './hand';
-import { metresOf, type LaidWay, type Laying } from './laid';
+import type { Laying } from './laid';
 import type { Bounded } from './least';
 
 /** A run and the ways it may be laid, the plain one first. */
 export interface WaysOfRun {
-	plain: LaidWay;
-	others: () => LaidWay[];
-	/** What is known of the others before they are laid. */
+	plain: Drafted;
+	others: () => Drafted[];
+	/** What is known of the others before they are made. */
 	weights: () => Pick<Weight, 'metres' | 'laying' | 'worst'>[];
 	hand: HandRun | null;
 }
 export const waysFor = (id: string, members: readonly number[], hanging: Hanging, laying: Laying): WaysOfRun => {
 	let found: Weighed[] | null = null;
-	let laid: LaidWay[] | null = null;
+	let made: Drafted[] | null = null;
 	const weighed = () => (found ??= otherWays(members, hanging, laying));
 	return {
 		plain: treeWay(id, 'end', hanging, laying),
-		others: () => (laid ??= weighed().map(({ draft }) => lay(id, draft, laying))),
+		others: () => (made ??= weighed().map(({ draft }) => drafted(id, draft, laying))),
 		weights: () => weighed().map(({ weight }) => weight),
 		hand: null
 	};
@@ -36,7 +36,9 @@ export function handWays(hand: HandRun, laying: Laying): WaysOfRun {
 	return plain ? { plain, others: () => others, weights, hand } : { ...waysFor(id, members, hanging, laying), hand };
 }
 /** Least digging first, then least cable: the circuit takes the first for the cheapest. */
-const bySize = (a: LaidWay, b: LaidWay): number => a.shape.laying! - b.shape.laying! || metresOf(a) - metresOf(b);
+const bySize = (a: Drafted, b: Drafted): number =>
+	a.shape.laying! - b.shape.laying! || metresOf(a.shape) - metresOf(b.shape);
+const metresOf = ({ segments }: RunShape): number => segments.reduce((sum, { metres }) => sum + metres, 0);
 
 /** What the circuit chooses from; `all`: the other ways too. */
 export const asked = ({ plain, others, hand }: WaysOfRun, all: boolean): RunWays => ({

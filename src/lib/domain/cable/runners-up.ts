@@ -39,9 +39,9 @@ function onRun(alternative: Alternative, layout: Layout, fixtures: readonly Fixt
 	];
 }
 
-function onCount({ runs, cost, choice, laid }: Lost, layout: Layout, fixtures: readonly Fixture[]): RunnerUp {
+function onCount({ runs, cost, choice, shared }: Lost, layout: Layout, fixtures: readonly Fixture[]): RunnerUp {
 	const problem = choice?.problems[0];
-	const named = problem?.run && laid ? runNameOf(laid, problem.run) : 'the plan';
+	const named = problem?.run && shared ? runNameOf(shared, problem.run) : 'the plan';
 	return {
 		run: null,
 		label: runsWords(runs),

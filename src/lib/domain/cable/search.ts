@@ -10,8 +10,8 @@ export interface Found {
 export interface Asked {
 	/** Terminals to which a straight line is tried. */
 	direct: readonly number[];
-	/** The search ends when so many terminals are met. */
-	most: number;
+	/** The search ends when so many terminals are met; null: only those of `direct` are sought, and all of them. */
+	most: number | null;
 	/** Ways that cost more are not looked for. */
 	limit: number;
 }
@@ -20,7 +20,7 @@ const rounding = 1e-12;
 
 /**
  * Dijkstra's algorithm from one terminal at a time over the corners of a graph with `size` terminals. Terminals end a
- * way, they are not passed through.
+ * way, they are not passed through: where all are sought they need not wait in the heap for their turn.
  */
 export function searcher(graph: Graph, size: number): (terminal: number, asked: Asked) => Found {
 	const { links, exits, entries, nodes } = graph;
@@ -28,35 +28,59 @@ export function searcher(graph: Graph, size: number): (terminal: number, asked: 
 	const reach = new Float64Array(count + size);
 	const before = new Int16Array(count + size);
 	const heap = new Heap();
+	/** Notes a way that is cheaper than the one known; false where it is not. */
+	const betters = (to: number, cost: number, from: number): boolean => {
+		if (cost >= reach[to]! - rounding) return false;
+		reach[to] = cost;
+		before[to] = from;
+		return true;
+	};
 	return (terminal, { direct, most, limit }) => {
 		reach.fill(Infinity);
 		before.fill(-1);
 		heap.clear();
+		const isAll = most === null;
 		let dearest = limit;
-		const relax = (to: number, cost: number, from: number) => {
-			if (cost > dearest || cost >= reach[to]! - rounding) return;
-			reach[to] = cost;
-			before[to] = from;
-			heap.push(cost, to);
-		};
-		for (const other of direct) relax(count + other, graph.direct(terminal, other), -1);
+		for (const other of direct) {
+			const cost = graph.direct(terminal, other);
+			if (cost <= dearest && betters(count + other, cost, -1) && !isAll) heap.push(cost, count + other);
+		}
 		// With enough terminals in sight, nothing beyond the last of them is met any more.
-		if (heap.size >= most) {
+		if (most !== null && heap.size >= most) {
 			const seen = reach.slice(count).sort();
 			dearest = Math.min(dearest, seen[most - 1]! + rounding);
 		}
-		for (let e = exits.start[terminal]!; e < exits.start[terminal + 1]!; e++) relax(exits.to[e]!, exits.cost[e]!, -1);
+		for (let e = exits.start[terminal]!; e < exits.start[terminal + 1]!; e++) {
+			const cost = exits.cost[e]!;
+			if (cost <= dearest && betters(exits.to[e]!, cost, -1)) heap.push(cost, exits.to[e]!);
+		}
 		const terminals: Found['terminals'] = [];
-		for (let at = heap.pop(); at >= 0 && terminals.length < most; at = heap.pop()) {
+		const enough = most ?? Infinity;
+		/** Those that the search ends with; so many, from the first, have a way that nothing further off betters. */
+		const sought = isAll ? direct : [];
+		let sure = 0;
+		for (let at = heap.pop(); at >= 0 && terminals.length < enough; at = heap.pop()) {
 			const cost = heap.key;
 			if (cost > reach[at]!) continue;
 			if (at >= count) {
 				if (at - count !== terminal) terminals.push({ to: at - count, cost, last: before[at]! });
 				continue;
 			}
-			for (let l = links.start[at]!; l < links.start[at + 1]!; l++) relax(links.to[l]!, cost + links.cost[l]!, at);
-			for (let e = entries.start[at]!; e < entries.start[at + 1]!; e++)
-				relax(count + entries.to[e]!, cost + entries.cost[e]!, at);
+			while (sure < sought.length && reach[count + sought[sure]!]! <= cost) sure++;
+			if (isAll && sure === sought.length) break;
+			for (let l = links.start[at]!, end = links.start[at + 1]!; l < end; l++) {
+				const whole = cost + links.cost[l]!;
+				if (whole <= dearest && betters(links.to[l]!, whole, at)) heap.push(whole, links.to[l]!);
+			}
+			for (let e = entries.start[at]!, end = entries.start[at + 1]!; e < end; e++) {
+				const to = count + entries.to[e]!;
+				const whole = cost + entries.cost[e]!;
+				if (whole <= dearest && betters(to, whole, at) && !isAll) heap.push(whole, to);
+			}
+		}
+		for (const to of sought) {
+			const cost = reach[count + to]!;
+			if (cost < Infinity) terminals.push({ to, cost, last: before[count + to]! });
 		}
 		return { terminals, before: before.slice(0, count) };
 	};

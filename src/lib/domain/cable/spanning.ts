@@ -26,6 +26,17 @@ export interface TreeInput extends Costs {
 	near?: readonly (readonly number[])[];
 }
 
+/** What has not joined a tree yet: room that each tree overwrites, since thousands are made one after the other. */
+const open = { left: new Int32Array(), best: new Float64Array(), from: new Int32Array() };
+function roomFor(count: number): typeof open {
+	if (open.left.length < count) {
+		open.left = new Int32Array(2 * count);
+		open.best = new Float64Array(2 * count);
+		open.from = new Int32Array(2 * count);
+	}
+	return open;
+}
+
 /** Minimum tree over node 0 and `members` by Prim's algorithm (Bell System Technical Journal 36, 1957). */
 export function minimumTree({ size, costs }: Costs, members: readonly number[]): MinimumTree {
 	const count = members.length;
@@ -33,21 +44,24 @@ export function minimumTree({ size, costs }: Costs, members: readonly number[]):
 	const up = new Int32Array(count + 1);
 	const way = new Float64Array(count + 1);
 	// What has not joined yet stays in the order of `members`: of two as near, the first joins.
-	const left = Int32Array.from(members);
-	const best = Float64Array.from(members, (node) => costs[node]!);
-	const from = new Int32Array(count);
+	const { left, best, from } = roomFor(count);
+	for (let k = 0; k < count; k++) {
+		left[k] = members[k]!;
+		best[k] = costs[members[k]!]!;
+		from[k] = 0;
+	}
 	let cost = 0;
 	for (let joined = 1; joined <= count; joined++) {
-		const open = count - joined + 1;
+		const waiting = count - joined + 1;
 		let pick = 0;
-		for (let k = 1; k < open; k++) if (best[k]! < best[pick]! - gainAtLeast) pick = k;
+		for (let k = 1; k < waiting; k++) if (best[k]! < best[pick]! - gainAtLeast) pick = k;
 		const node = left[pick]!;
 		nodes[joined] = node;
 		up[joined] = from[pick]!;
 		way[joined] = best[pick]!;
 		cost += best[pick]!;
 		const row = node * size;
-		for (let k = 0; k < open - 1; k++) {
+		for (let k = 0; k < waiting - 1; k++) {
 			const source = k < pick ? k : k + 1;
 			const other = left[source]!;
 			const direct = costs[row + other]!;

@@ -134,7 +134,7 @@ export function problemFinding(
 	}
 }
 
-export const runNameOf = (runs: readonly LaidRun[], id: string): string => {
+export const runNameOf = (runs: readonly Pick<LaidRun, 'shape'>[], id: string): string => {
 	const place = runs.findIndex(({ shape }) => shape.id === id);
 	return place < 0 ? id : runName(place);
 };

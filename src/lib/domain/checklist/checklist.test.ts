@@ -174,6 +174,27 @@ describe('total', () => {
 	});
 });
 
+describe('a fixture that lights two things', () => {
+	const plan = planOf('suburban');
+	const textOf = (fixture: Plan['fixtures'][number], also: NonNullable<Plan['fixtures'][number]['also']>) =>
+		steps(remade(plan, { fixtures: [{ ...fixture, also }] })).find(({ id }) => id === `fixture-${fixture.id}`)!.text;
+	const [first, second] = plan.site.trees;
+	it('is aimed for both, and the step says so', () => {
+		const aimed = plan.fixtures.find(({ aim, target }) => aim && target.kind === 'tree' && target.id === first!.id)!;
+		const text = textOf(aimed, [{ kind: 'tree', id: second!.id }]);
+		expect(text).toContain(`It lights the ${second!.name} as well as the ${first!.name}: aim it for both.`);
+		expect(textOf(aimed, [])).not.toContain('It lights');
+	});
+	it('with a fixed head it is kept in its place', () => {
+		const path = plan.fixtures.find(({ technique }) => technique === 'path')!;
+		const beds = plan.site.areas.filter(({ kind }) => kind === 'bed').slice(0, 2);
+		const also = beds.map(({ id }) => ({ kind: 'bed' as const, id }));
+		const names = beds.map(({ name }) => `the ${name}`).join(' and ');
+		expect(beds.length).toBeGreaterThan(0);
+		expect(textOf(path, also)).toContain(`It lights ${names} too: keep it where the plan has it.`);
+	});
+});
+
 describe('words', () => {
 	it('clock, compass, tapes', () => {
 		expect([clock(1263), clock(1500.4), clock(-10)]).toEqual(['21:03', '01:00', '23:50']);

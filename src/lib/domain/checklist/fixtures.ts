@@ -4,10 +4,45 @@ import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
 import type { Fixture } from '../placement';
 import type { Site } from '../site';
+import { calledThe } from '../yard';
 import type { Job } from './job';
 import { drilling } from './supply';
 import type { ChecklistStep } from './types';
 import { compass, defer, place, step } from './words';
+
+type Target = Fixture['target'];
+const kindWords: Record<Target['kind'], string> = {
+	tree: 'tree',
+	wall: 'wall',
+	walk: 'walk',
+	drive: 'drive',
+	steps: 'steps',
+	bed: 'bed',
+	seating: 'seating place',
+	number: 'house number',
+	added: 'place'
+};
+function nameOf({ kind, id }: Target, { trees, walls, strips, areas, houseNumber }: Site): string {
+	const things = {
+		tree: trees,
+		wall: walls,
+		walk: strips,
+		drive: strips,
+		bed: areas,
+		seating: areas,
+		number: houseNumber
+	};
+	const list: readonly { id: string; name: string }[] = kind in things ? things[kind as keyof typeof things] : [];
+	return calledThe(list.find((one) => one.id === id)?.name ?? '', kindWords[kind]);
+}
+/** What else it lights, for whoever sets and aims it; empty when it lights one thing only. */
+export function alsoWords({ also = [], aim, target }: Fixture, site: Site): string {
+	if (also.length === 0) return '';
+	const names = [...new Set(also.map((one) => nameOf(one, site)))].join(' and ');
+	return aim
+		? ` It lights ${names} as well as ${nameOf(target, site)}: aim it for both.`
+		: ` It lights ${names} too: keep it where the plan has it.`;
+}
 
 /** Where a lamp points, in words; empty when it is not aimed. */
 export function aimWords(fixture: Fixture, site: Site): string {
@@ -63,7 +98,7 @@ function fixtureStep(fixture: Fixture, job: Job): ChecklistStep {
 	const reason = fixture.reasons[0]?.rule;
 	return step(
 		`fixture-${fixture.id}`,
-		`${fixture.label}: ${model?.name ?? fixture.model}, ${place(fixture.at, site)}, ${mounted[fixture.mount]}.`,
+		`${fixture.label}: ${model?.name ?? fixture.model}, ${place(fixture.at, site)}, ${mounted[fixture.mount]}.${alsoWords(fixture, site)}`,
 		{
 			cautions,
 			defers: hot ? [defer.maker] : [],

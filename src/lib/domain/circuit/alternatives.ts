@@ -3,6 +3,7 @@ import { assess, rounding } from './assess';
 import { byBadness, type Candidate, type Expected, type Trial } from './candidates';
 import { casesOf, type CaseName } from './corners';
 import { excessOf, judge, nameOf, type Broken } from './judge';
+import { inTurn } from './offers';
 import type { Planned } from './plan';
 import { relaxed } from './relaxed';
 import type { Alternative, CableSize, ChooseOptions, Feed, RunShape, Solution } from './types';
@@ -31,9 +32,12 @@ function worstNew(plan: Planned, run: number, other: Candidate, options: ChooseO
 /** The next dearer way or size that keeps all that the choice keeps. */
 function dearer(plan: Planned, run: number, options: ChooseOptions): Alternative | null {
 	const own = plan.candidates[run]!;
-	const others = plan.offers[run]!.candidates.filter((c) => isOther(c, own) && c.cost >= own.cost - rounding);
-	for (const other of others.slice(0, mostTried))
+	let tried = 0;
+	for (const other of inTurn(plan.offers[run]!)) {
+		if (!isOther(other, own) || other.cost < own.cost - rounding) continue;
 		if (!worstNew(plan, run, other, options)) return described(own, other, null);
+		if (++tried === mostTried) break;
+	}
 	return null;
 }
 

@@ -50,6 +50,8 @@ export interface Trial {
 	options: ChooseOptions;
 	/** What was found strict before at the same taps and volts, by shape. */
 	before?: Before;
+	/** The same by size of a way and by tap, where it was worked out one by one (`strict.ts`). */
+	strict?: Map<Sized, (Candidate | null)[]>;
 }
 /** By shape: the sizes tried, and what was found among them. */
 export type Before = Map<RunShape, { sizes: Sized[]; found: Candidate[] }>;

@@ -94,6 +94,30 @@ export function lampAt(load: Load, volts: number): LampAt {
 	return { state, light: figures.light, filament: figures, isBeyondPublished };
 }
 
+/** A load as it is where volts are divided by `tap` and amperes multiplied by it (`transformer.ts`). */
+export function perUnit(load: Load, tap: number): Load {
+	// Written out key by key: objects of one make are what the solver reads fastest.
+	switch (load.kind) {
+		case 'led':
+			return {
+				kind: 'led',
+				voltAmps: load.voltAmps,
+				minVolts: load.minVolts / tap,
+				maxVolts: load.maxVolts / tap
+			};
+		case 'halogen':
+			return {
+				kind: 'halogen',
+				watts: load.watts,
+				ratedVolts: load.ratedVolts / tap,
+				minVolts: load.minVolts / tap,
+				maxVolts: load.maxVolts / tap
+			};
+		case 'resistance':
+			return { kind: 'resistance', ohms: load.ohms / tap ** 2 };
+	}
+}
+
 const isPositive = (value: number): boolean => value > 0 && value < Infinity;
 const isFromZero = (value: number): boolean => value >= 0 && value < Infinity;
 const windowFault = (minVolts: number, maxVolts: number): string | null =>

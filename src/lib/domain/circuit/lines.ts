@@ -26,7 +26,13 @@ export interface Lines {
 	slope: Float64Array;
 }
 /** Tap × amperes, volts to the lower and the upper edge of the windows, most amperes in a cable. */
-export const figures = { weight: 0, lowRoom: 1, highRoom: 2, cable: 3, count: 4 } as const;
+export const figures = {
+	weight: 0,
+	lowRoom: 1,
+	highRoom: 2,
+	cable: 3,
+	count: 4
+} as const;
 const perCase = figures.count;
 export const groupFigures = perCase * caseNames.length;
 
@@ -73,13 +79,22 @@ function linesOf(one: Candidate, cases: Cases, from: Fractions, to: Fractions): 
 	return { base, slope };
 }
 
+/** Two terminal fractions in each case through which lines are drawn, and those drawn so far. */
+export interface Ends {
+	from: Fractions;
+	to: Fractions;
+	drawn: Map<Candidate, Lines>;
+}
+
 /** The offers with their lines; `broken` names the groups that are not asked to be alike. */
-export function entrantsOf(
-	offers: Offer[],
-	cases: Cases,
-	[from, to]: [Fractions, Fractions],
-	broken: Set<string>
-): Entrant[] {
+export function entrantsOf(offers: Offer[], cases: Cases, { from, to, drawn }: Ends, broken: Set<string>): Entrant[] {
+	const lineOf = (one: Candidate): Lines => {
+		const known = drawn.get(one);
+		if (known) return known;
+		const lines = linesOf(one, cases, from, to);
+		drawn.set(one, lines);
+		return lines;
+	};
 	const known: string[] = [];
 	return offers.map((offer) => {
 		const groups = Int32Array.from(offer.candidates[0]!.sketcher.groups, (name) => {
@@ -89,7 +104,7 @@ export function entrantsOf(
 		});
 		return {
 			offer,
-			lines: offer.candidates.map((one) => linesOf(one, cases, from, to)),
+			lines: offer.candidates.map(lineOf),
 			groups,
 			bound: bound[offer.level]
 		};

@@ -1,10 +1,10 @@
 /** The passes of a plan for one transformer: what to expect, what each run is offered, the search, and the exact check. */
 import { assess, markedTotal, rounding, sizeLimit, type Assessed } from './assess';
-import { levels, type Before, type Candidate, type Expected } from './candidates';
+import { levels, type Before, type Candidate, type Expected, type Trial } from './candidates';
 import { ohmsPerKm } from './conductors';
 import { casesOf, type CaseName, type Cases } from './corners';
 import { judge, type Broken } from './judge';
-import { entrantsOf, type Fractions } from './lines';
+import { entrantsOf, type Ends, type Fractions } from './lines';
 import { offer, type Offer } from './offers';
 import { cheapest } from './search';
 import { assignSecondaries } from './secondaries';
@@ -20,7 +20,13 @@ function expect(least: number, most: number, { regulation, voltAmps }: Transform
 	const sag = (perVoltAmpere * (least + most)) / 2;
 	const u = (name: CaseName) => Math.max(cases[name].mains / 2, cases[name].mains - sag);
 	return {
-		u: { nominal: u('nominal'), low: u('low'), high: u('high'), longHot: u('longHot'), shortCold: u('shortCold') },
+		u: {
+			nominal: u('nominal'),
+			low: u('low'),
+			high: u('high'),
+			longHot: u('longHot'),
+			shortCold: u('shortCold')
+		},
 		slack: (perVoltAmpere * (most - least)) / 2
 	};
 }
@@ -39,20 +45,37 @@ export interface Task {
 	offered: { letIn: number; offer: Offer }[];
 	/** What was found strict at `guess`. */
 	before: Before;
+	strict: NonNullable<Trial['strict']>;
+	/** For lines that serve wherever `guess` lets the volts be. */
+	ends: Ends;
 }
 export function taskFor(runs: WaysOfRun[], transformer: TransformerOption, options: ChooseOptions): Task {
 	const cases = casesOf(options);
 	const guess = firstGuess(runs, transformer, cases);
-	return { runs, transformer, options, cases, guess, letIn: runs.map(() => -Infinity), offered: [], before: new Map() };
+	const letIn = runs.map(() => -Infinity);
+	const known = {
+		offered: [],
+		before: new Map(),
+		strict: new Map(),
+		ends: between(guess)
+	};
+	return { runs, transformer, options, cases, guess, letIn, ...known };
 }
 
 function offerTo(task: Task, r: number, expected: Expected) {
-	const { runs, transformer, options, cases, guess, letIn, offered, before } = task;
+	const { runs, transformer, options, cases, guess, letIn, offered, before, strict } = task;
 	const [run, below] = [runs[r]!, letIn[r]!];
 	const isGuess = expected === guess;
 	if (isGuess && offered[r]?.letIn === below) return offered[r].offer;
 	const taps = run.taps ?? transformer.taps;
-	const found = offer({ ways: run.within(below), taps, cases, expected, options, ...(isGuess && { before }) });
+	const found = offer({
+		ways: run.within(below),
+		taps,
+		cases,
+		expected,
+		options,
+		...(isGuess && { before, strict })
+	});
 	if (isGuess) offered[r] = { letIn: below, offer: found };
 	return found;
 }
@@ -132,9 +155,19 @@ function keeps(
 }
 
 /** What no choice of cable can put right with this transformer: the search does not look for it in vain. */
-export function beyondCable(offers: Offer[], { transformer, options }: Task): Set<string> {
-	const least = (of: (c: Candidate) => number) =>
-		offers.map(({ candidates }) => finite(Math.min(...candidates.map(of))));
+export function beyondCable(offers: Offer[], task: Task): Set<string> {
+	// More candidates never put more beyond: where those known keep to it, the others need not be.
+	let known: Set<string>;
+	do
+		known = beyondAll(
+			offers.map((one) => one.known),
+			task
+		);
+	while (known.size > 0 && offers.filter((one) => one.more()).length > 0);
+	return known;
+}
+function beyondAll(candidates: (readonly Candidate[])[], { transformer, options }: Task): Set<string> {
+	const least = (of: (c: Candidate) => number) => candidates.map((own) => finite(Math.min(...own.map(of))));
 	const known = new Set<string>();
 	const load = Math.max(...[0, 1, 2].map((c) => sum(least(({ voltAmps }) => voltAmps[c]!))));
 	if (load * (1 + options.growth) > options.loadLimit * transformer.voltAmps + rounding) known.add('transformer-load');
@@ -169,18 +202,12 @@ export function verify(
 	return { candidates, assessed, offers, isSettled: even && known.size === 0 };
 }
 
-/** The cheapest that keeps what the offers promise; `between` are the terminal fractions to draw lines through. */
-export function searchIn(
-	task: Task,
-	offers: Offer[],
-	between: [Fractions, Fractions],
-	evens: boolean[],
-	atMost = Infinity
-): Found | null {
+/** The cheapest that keeps what the offers promise; `ends` are the terminal fractions to draw lines through. */
+export function searchIn(task: Task, offers: Offer[], ends: Ends, evens: boolean[], atMost = Infinity): Found | null {
 	const { transformer, options, cases } = task;
 	const known = beyondCable(offers, task);
 	const broken = new Set(offers.flatMap((o) => [...o.broken]));
-	const entrants = entrantsOf(offers, cases, between, broken);
+	const entrants = entrantsOf(offers, cases, ends, broken);
 	const sag = {
 		perVoltAmpere: transformer.voltAmps > 0 ? transformer.regulation / transformer.voltAmps : 0,
 		mains: fractions((name) => cases[name].mains),
@@ -203,7 +230,16 @@ const fractions = (of: (name: 'nominal' | 'low' | 'high') => number): Fractions 
 
 /** Half the least distance of the two fractions that lines are drawn through: far above rounding, far below what bends. */
 const apart = 0.002;
-export const between = ({ u, slack }: Expected): [Fractions, Fractions] => {
+const between = ({ u, slack }: Expected): Ends => {
 	const half = Math.max(apart, slack);
-	return [fractions((name) => u[name] - half), fractions((name) => u[name] + half)];
+	return {
+		from: fractions((name) => u[name] - half),
+		to: fractions((name) => u[name] + half),
+		drawn: new Map()
+	};
 };
+/** Those of the first guess, whose lines may be drawn already, where all that is now expected lies between them. */
+export function endsFor({ ends }: Task, expected: Expected): Ends {
+	const { from, to } = between(expected);
+	return from.every((u, c) => ends.from[c]! <= u && to[c]! <= ends.to[c]!) ? ends : { from, to, drawn: new Map() };
+}

@@ -2,11 +2,11 @@
 import { assess, type Assessed } from './assess';
 import type { Candidate, Expected } from './candidates';
 import { judge, isHard, type Broken } from './judge';
-import type { Fractions } from './lines';
-import type { Offer } from './offers';
+import type { Ends } from './lines';
+import { inTurn, type Offer } from './offers';
 import {
 	beyondCable,
-	between,
+	endsFor,
 	isSound,
 	offersFor,
 	plainOffers,
@@ -36,16 +36,21 @@ export interface Planned {
 const isSameTry = (a: Candidate, b: Candidate): boolean =>
 	a.sketcher === b.sketcher && a.size === b.size && a.tapVolts === b.tapVolts;
 /** The same candidates at the same level: what was searched in vain need not be searched again. */
-const isSame = (a: Offer, b: Offer): boolean =>
-	a.level === b.level &&
-	a.candidates.length === b.candidates.length &&
-	a.candidates.every((c, k) => isSameTry(c, b.candidates[k]!)) &&
-	a.broken.size === b.broken.size;
+function isSame(a: Offer, b: Offer): boolean {
+	if (a === b) return true;
+	if (a.level !== b.level || a.broken.size !== b.broken.size) return false;
+	const others = inTurn(b);
+	for (const one of inTurn(a)) {
+		const { value: other } = others.next();
+		if (!other || !isSameTry(one, other)) return false;
+	}
+	return others.next().done === true;
+}
 
 /** Right at any sag in range, each run by itself; used where nothing else was found. */
-function safest(task: Task, before: Offer[], expected: Expected, ends: [Fractions, Fractions]): Found {
+function safest(task: Task, before: Offer[], expected: Expected, ends: Ends): Found {
 	const offers = offersFor(task, { ...expected, slack: -expected.slack });
-	const candidates = offers.map((o) => o.candidates[0]!);
+	const candidates = offers.map((o) => o.first);
 	const isNew = offers.some((o, run) => !isSame(o, before[run]!));
 	return (
 		(isNew ? searchIn(task, offers, ends, [true, false]) : null) ?? {
@@ -60,27 +65,23 @@ function safest(task: Task, before: Offer[], expected: Expected, ends: [Fraction
 /** Differences of money below this are none. */
 const epsilon = 1e-9;
 
-const cheapestOf = ({ candidates }: Offer): number =>
-	candidates.reduce((least, { cost }) => Math.min(least, cost), Infinity);
-
 /**
  * The best of the ways that are let in. First with a wide guess of the sag: if the cheapest of all that may do is right when
  * solved exactly, there is none cheaper. If not, the others are searched; if none is right, a second guess drops what only
  * seemed to do and the search goes on. With a finite `atMost` only what costs less and keeps everything is of use.
  */
 function searchAmong(task: Task, all: Offer[], atMost: number): Found | null {
-	const least = all.map(cheapestOf);
+	const least = all.map((o) => o.least);
 	const slack = atMost - sum(least);
 	if (slack <= epsilon) return null;
-	const isLow = ({ cost }: Candidate, run: number) => cost < least[run]! + slack;
-	const offers = all.map((o, run) => ({ ...o, candidates: o.candidates.filter((c) => isLow(c, run)) }));
-	const firsts = offers.map((o) => o.candidates[0]!);
+	const offers = all.map((o, run) => o.below(least[run]! + slack));
+	const firsts = offers.map((o) => o.first);
 	const known = beyondCable(offers, task);
 	if (known.size > 0 && atMost < Infinity) return null;
 	const straight = verify(task, offers, known, true, firsts);
 	if (straight) return { ...straight, offers: all };
 	const expected = secondGuess(task, offers);
-	const ends = between(expected);
+	const ends = endsFor(task, expected);
 	const first = searchIn(task, offers, ends, [true], atMost);
 	if (first || atMost < Infinity) return first && { ...first, offers: all };
 	const again = offersFor(task, expected);
@@ -93,7 +94,7 @@ function searchAmong(task: Task, all: Offer[], atMost: number): Found | null {
  * choice has for no run more than the run's cheapest and all that the best costs beyond the sum of the cheapest.
  */
 function widen({ runs, letIn }: Task, offers: Offer[], best: Planned | null, atMost: number): boolean {
-	const least = offers.map(cheapestOf);
+	const least = offers.map((o) => o.least);
 	const slack = best && !best.isSettled ? Infinity : Math.max(0, Math.min(best?.cost ?? Infinity, atMost) - sum(least));
 	let isWider = false;
 	runs.forEach((run, r) => {
@@ -134,7 +135,7 @@ export function straightPlan(tasks: Task[]): Planned | null {
 	for (const task of tasks) {
 		const offers = plainOffers(task);
 		if (!offers.every(isSound)) return null;
-		const firsts = offers.map((o) => o.candidates[0]!);
+		const firsts = offers.map((o) => o.first);
 		const known = beyondCable(offers, task);
 		const found = known.size === 0 ? verify(task, offers, known, true, firsts) : null;
 		const plan = found && planned(found, task.options);

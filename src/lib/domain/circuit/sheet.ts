@@ -4,10 +4,17 @@
  * the next.
  */
 import { Ladder } from './ladder';
-import { loadFault } from './lamps';
+import { loadFault, perUnit } from './lamps';
 import { clear, hangOne, hangOther, roomToHang, Work, type Hung } from './newton';
 import type { Rooted } from './tree';
 import type { Network } from './types';
+
+/** A network on a tap of a transformer that it shares with others. */
+export interface Part {
+	/** As from `runNetwork`; its own source is not used. */
+	network: Network;
+	tapVolts: number;
+}
 
 /** Room for `capacity` nodes and as many loads. */
 export class Sheet {
@@ -31,7 +38,7 @@ export class Sheet {
 		this.ladder = new Ladder({ parent: this.parent }, this.ohms, 1);
 	}
 
-	private begin({ nodes, sourceVolts, sourceOhms }: Network): void {
+	private begin({ nodes, sourceVolts, sourceOhms }: Pick<Network, 'nodes' | 'sourceVolts' | 'sourceOhms'>): void {
 		this.ladder.buses = nodes;
 		this.ladder.sourceVolts = sourceVolts;
 		this.ohms[0] = sourceOhms;
@@ -77,6 +84,53 @@ export class Sheet {
 				factor[k] = load.voltAmps;
 				led[node]! += load.voltAmps;
 			} else hangOther(this.hung, k, node, load);
+		}
+		return true;
+	}
+
+	/**
+	 * The same for several networks behind one source, each in volts per unit of its tap: their nodes 0 are one, the others stand
+	 * one network after the other. `nodes`: of all together.
+	 */
+	readTogether(parts: readonly Part[], nodes: number, sourceVolts: number, sourceOhms: number): boolean {
+		if (!(sourceVolts > 0 && sourceVolts < Infinity && sourceOhms >= 0 && sourceOhms < Infinity)) return false;
+		this.begin({ nodes, sourceVolts, sourceOhms });
+		let shift = 0;
+		let load = 0;
+		for (const part of parts) {
+			if (!this.readPart(part, shift, load)) return false;
+			shift += part.network.nodes - 1;
+			load += part.network.loads.length;
+		}
+		return true;
+	}
+
+	private readPart({ network, tapVolts }: Part, shift: number, firstLoad: number): boolean {
+		const { parent, ohms, sense } = this;
+		const { nodes, segments, loads } = network;
+		if (segments.length !== nodes - 1) return false;
+		for (let s = 0; s < segments.length; s++) {
+			const { from, to, ohms: value } = segments[s]!;
+			const own = s + 1;
+			const above = to === own ? from : to;
+			if ((to !== own && from !== own) || !(above >= 0 && above <= s && value >= 0 && value < Infinity)) return false;
+			const p = shift + own;
+			parent[p] = above === 0 ? 0 : above + shift;
+			ohms[p] = value / tapVolts ** 2;
+			sense[p] = to === own ? 1 : -1;
+		}
+		const { bus, kind, factor, led } = this.hung;
+		for (let l = 0; l < loads.length; l++) {
+			const { node, load } = loads[l]!;
+			if (!(node >= 0 && node < nodes) || loadFault(load) !== null) return false;
+			const b = node === 0 ? 0 : node + shift;
+			const k = firstLoad + l;
+			if (load.kind === 'led') {
+				bus[k] = b;
+				kind[k] = 0;
+				factor[k] = load.voltAmps;
+				led[b]! += load.voltAmps;
+			} else hangOne(this.hung, k, b, perUnit(load, tapVolts));
 		}
 		return true;
 	}

@@ -38,6 +38,9 @@ const failed: Sketch = {
 export const outside = ({ lowRoom, highRoom }: Sketch): number => Math.max(0, -lowRoom) + Math.max(0, -highRoom);
 export const margin = ({ lowRoom, highRoom }: Sketch): number => Math.min(lowRoom, highRoom);
 
+/** Far above rounding, volts. */
+const surely = 1e-6;
+
 interface Compiled {
 	tree: Rooted;
 	metres: Float64Array;
@@ -46,6 +49,13 @@ interface Compiled {
 	hung: Hung;
 	work: Work;
 	leaving: Float64Array;
+}
+
+/** By position, of the segment to the parent; `via` as in `Rooted`. */
+function metresBy(via: Int32Array, segments: RunShape['segments']): Float64Array {
+	const metres = new Float64Array(via.length);
+	for (let p = 0; p < via.length; p++) if (via[p]! >= 0) metres[p] = segments[via[p]!]!.metres;
+	return metres;
 }
 
 export class Sketcher {
@@ -58,20 +68,29 @@ export class Sketcher {
 
 	/** Least of the upper edges of its lamps' windows, volts. */
 	readonly lowestTop: number;
+	readonly isLed: boolean;
+	/** Of LED lamps in a tree the one with most volt-ampere metres before it, and the lower edge of its window; else null. */
+	private readonly far: { moment: number; min: number } | null;
 
 	/** `shape` is a sound network. `groups` come first in `this.groups`: the ways of one run have theirs in one order. */
 	constructor(shape: RunShape, groups: readonly string[] = []) {
 		this.shape = shape;
 		this.groups.push(...groups);
-		this.groupOf = Int32Array.from(shape.loads, ({ alike }) => {
-			if (alike === null) return -1;
-			const known = this.groups.indexOf(alike);
-			return known < 0 ? this.groups.push(alike) - 1 : known;
-		});
 		const { nodes, segments, loads } = shape;
-		this.least = Float64Array.from(loads, ({ load }) => window(load)?.min ?? -Infinity);
-		this.most = Float64Array.from(loads, ({ load }) => window(load)?.max ?? Infinity);
-		this.lowestTop = this.most.reduce((least, top) => Math.min(least, top), Infinity);
+		this.groupOf = new Int32Array(loads.length);
+		this.least = new Float64Array(loads.length);
+		this.most = new Float64Array(loads.length);
+		this.lowestTop = Infinity;
+		this.isLed = true;
+		for (let k = 0; k < loads.length; k++) {
+			const { load, alike } = loads[k]!;
+			const within = window(load);
+			this.groupOf[k] = alike === null ? -1 : this.groupNumber(alike);
+			this.least[k] = within?.min ?? -Infinity;
+			this.most[k] = within?.max ?? Infinity;
+			this.lowestTop = Math.min(this.lowestTop, this.most[k]!);
+			if (load.kind !== 'led') this.isLed = false;
+		}
 		const tree = rootTree({
 			sourceVolts: 1,
 			sourceOhms: 0,
@@ -84,13 +103,39 @@ export class Sketcher {
 			? null
 			: {
 					tree,
-					metres: Float64Array.from(tree.via, (s) => (s < 0 ? 0 : segments[s]!.metres)),
+					metres: metresBy(tree.via, segments),
 					ohms,
 					ladder: new Ladder(tree, ohms, 1),
 					hung: hang(loads, tree.position),
 					work: new Work(nodes),
 					leaving: new Float64Array(nodes)
 				};
+		this.far = this.compiled && this.isLed ? this.farthest(this.compiled) : null;
+	}
+	private groupNumber(name: string): number {
+		const known = this.groups.indexOf(name);
+		return known < 0 ? this.groups.push(name) - 1 : known;
+	}
+	private farthest({ tree: { parent }, metres, hung: { led, bus } }: Compiled): Sketcher['far'] {
+		const through = led.slice();
+		for (let p = through.length - 1; p > 0; p--) through[parent[p]!]! += through[p]!;
+		// In the same room: what goes through a place is read before its moment is written.
+		const moment = through.fill(0, 0, 1);
+		for (let p = 1; p < moment.length; p++) moment[p] = moment[parent[p]!]! + metres[p]! * through[p]!;
+		let far: Sketcher['far'] = null;
+		bus.forEach((b, k) => {
+			if (!far || moment[b]! > far.moment) far = { moment: moment[b]!, min: this.least[k]! };
+		});
+		return far;
+	}
+
+	/**
+	 * True only where a lamp is surely more than `leeway` volts below its window, with cable of `perMetre` ohms both ways: none has more
+	 * than `volts`, so each LED draws its volt-amperes over these at the least.
+	 */
+	isStarved(perMetre: number, volts: number, leeway: number): boolean {
+		const { far } = this;
+		return far !== null && volts - (perMetre * far.moment) / volts < far.min - leeway - surely;
 	}
 
 	/** With the terminals held at `volts`; `perKm` is one conductor of `size` at the case's temperature. */

@@ -5,9 +5,11 @@
 import { faultOf, island, type Failure } from './check';
 import { Mesh, type Wire } from './mesh';
 import { carry, exponent, hang, settle, Work, type Hung, type Settled } from './newton';
-import { Sheet } from './sheet';
+import { Sheet, type Part } from './sheet';
 import { rootTree, spanningTree, type Rooted } from './tree';
 import type { Network, Solution } from './types';
+
+export type { Part };
 
 const failure = (why: Failure['why'], at: number, message: string): Failure => ({ ok: false, why, at, message });
 
@@ -56,8 +58,8 @@ let sheet = new Sheet(64);
 /** Above this a sheet is not kept, so that one very large network does not hold its room for good. */
 const mostKept = 2 ** 16;
 /** The sheet, grown if need be: what is on it is written before it is read. */
-function sheetFor({ nodes, loads }: Network): Sheet {
-	const needed = Math.max(nodes, loads.length);
+function sheetFor(nodes: number, loads: number): Sheet {
+	const needed = Math.max(nodes, loads);
 	if (needed > mostKept) return new Sheet(needed);
 	if (needed > sheet.capacity) sheet = new Sheet(2 ** Math.ceil(Math.log2(needed)));
 	return sheet;
@@ -87,7 +89,7 @@ function solveSheet(
 
 /** Any sound tree: laid on the sheet in the order it was walked, and back. */
 function solveWalked(network: Network, tree: Rooted): Solution {
-	const laid = sheetFor(network);
+	const laid = sheetFor(network.nodes, network.loads.length);
 	laid.lay(network, tree);
 	const solution = solveSheet(network, laid, tree.order);
 	if (!solution.ok) return solution;
@@ -174,7 +176,7 @@ function solveMesh(network: Network): Solution {
 export function solve(network: Network): Solution {
 	const hasFeeds = (network.feeds?.length ?? 0) > 0;
 	if (!hasFeeds && network.segments.length === network.nodes - 1) {
-		const laid = sheetFor(network);
+		const laid = sheetFor(network.nodes, network.loads.length);
 		if (laid.read(network)) return solveSheet(network, laid, null);
 	}
 	const fault = faultOf(network);
@@ -183,4 +185,70 @@ export function solve(network: Network): Solution {
 	const cutOff = tree.reached < network.nodes ? tree.position.indexOf(-1) : -1;
 	if (cutOff >= 0) return island(cutOff, network);
 	return tree.chords.length > 0 || hasFeeds ? solveMesh(network) : solveWalked(network, tree);
+}
+
+/**
+ * Networks on taps of one transformer (`transformer.ts`), solved as one without being put together: u, the volts per unit at
+ * the source, and each one's part in its own volts and amperes. `sourceVolts` per unit, `sourceOhms` in volts per unit per
+ * volt-ampere. Null without a solution; undefined where one is no tree laid node by node, so that this way does not serve.
+ */
+export function solveParts(
+	parts: readonly Part[],
+	sourceVolts: number,
+	sourceOhms: number
+): { u: number; solutions: Solution[] } | null | undefined {
+	let nodes = 1;
+	let loads = 0;
+	for (const { network } of parts) {
+		nodes += network.nodes - 1;
+		loads += network.loads.length;
+	}
+	const laid = sheetFor(nodes, loads);
+	if (!laid.readTogether(parts, nodes, sourceVolts, sourceOhms)) return undefined;
+	const { ladder, hung, work } = laid;
+	const settled = settle(ladder, hung, sourceVolts, work);
+	if (!settled.ok) return null;
+	carry(ladder, hung, work);
+	const best = settled.isHigh ? work.next : settled.volts;
+	let [node, load] = [1, 0];
+	const solutions = parts.map((part): Solution => {
+		const solution = ownPart(part, laid, { node, load, best, drawnAt: settled.volts, steps: settled.steps });
+		node += part.network.nodes - 1;
+		load += part.network.loads.length;
+		return solution;
+	});
+	return { u: best[0]!, solutions };
+}
+interface Joint {
+	/** First node and load of the part. */
+	node: number;
+	load: number;
+	/** Volts per unit, and those at which the loads draw: the same but for the last digits. */
+	best: Float64Array;
+	drawnAt: Float64Array;
+	steps: number;
+}
+function ownPart({ network, tapVolts }: Part, { hung, work, sense }: Sheet, joint: Joint): Solution {
+	const { bus, kind, factor } = hung;
+	const { nodes, segments, loads } = network;
+	const volts = list(nodes);
+	const segmentAmps = list(segments.length);
+	const loadAmps = list(loads.length);
+	const loadVoltAmps = list(loads.length);
+	volts[0] = tapVolts * joint.best[0]!;
+	for (let n = 1; n < nodes; n++) {
+		const p = joint.node + n - 1;
+		volts[n] = joint.best[p]! * tapVolts;
+		segmentAmps[n - 1] = (work.draw[p]! * sense[p]!) / tapVolts;
+	}
+	let sourceAmps = 0;
+	for (let l = 0; l < loads.length; l++) {
+		const k = joint.load + l;
+		const v = joint.drawnAt[bus[k]!]!;
+		const amps = kind[k] === 0 ? factor[k]! / v : factor[k]! * (kind[k] === 1 ? v ** exponent : v);
+		loadAmps[l] = amps / tapVolts;
+		loadVoltAmps[l] = kind[k] === 0 ? factor[k]! : amps * v;
+		sourceAmps += loadAmps[l]!;
+	}
+	return { ok: true, volts, segmentAmps, loadAmps, loadVoltAmps, sourceAmps, steps: joint.steps };
 }

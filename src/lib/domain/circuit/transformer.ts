@@ -10,43 +10,21 @@
  * t, its amperes multiplied by t and its ohms divided by t². All runs then hang on one source of one volt per unit, and
  * the sag comes exactly out of one solution of the whole.
  */
-import { solve } from './solve';
-import type { Load, Network, Solution, TransformerOption } from './types';
+import { perUnit } from './lamps';
+import { solve, solveParts, type Part } from './solve';
+import type { Network, Solution, TransformerOption } from './types';
 
-export interface Part {
-	/** As from `runNetwork`; its own source is not used. */
-	network: Network;
-	tapVolts: number;
-}
+export type { Part };
 
-/** Written out key by key: objects of one make are what the solver reads fastest. */
-function perUnit(load: Load, tap: number): Load {
-	switch (load.kind) {
-		case 'led':
-			return {
-				kind: 'led',
-				voltAmps: load.voltAmps,
-				minVolts: load.minVolts / tap,
-				maxVolts: load.maxVolts / tap
-			};
-		case 'halogen':
-			return {
-				kind: 'halogen',
-				watts: load.watts,
-				ratedVolts: load.ratedVolts / tap,
-				minVolts: load.minVolts / tap,
-				maxVolts: load.maxVolts / tap
-			};
-		case 'resistance':
-			return { kind: 'resistance', ohms: load.ohms / tap ** 2 };
-	}
-}
+/** Volts per unit per volt-ampere. */
+const sagPerVoltAmpere = ({ regulation, voltAmps }: TransformerOption): number =>
+	voltAmps > 0 ? regulation / voltAmps : 0;
 
 /** All runs behind their common sag, in volts per unit of tap volts; `sourceOhms` in volts per unit per volt-ampere. */
 export function together(parts: Part[], transformer: TransformerOption, mains: number): Network {
 	const joint: Network = {
 		sourceVolts: mains,
-		sourceOhms: transformer.voltAmps > 0 ? transformer.regulation / transformer.voltAmps : 0,
+		sourceOhms: sagPerVoltAmpere(transformer),
 		nodes: 1,
 		segments: [],
 		loads: []
@@ -67,6 +45,16 @@ export function together(parts: Part[], transformer: TransformerOption, mains: n
  * common solution in its own volts and amperes; null where the runs together have no solution.
  */
 export function solveTogether(
+	parts: Part[],
+	transformer: TransformerOption,
+	mains: number
+): { u: number; solutions: Solution[] } | null {
+	const sourceOhms = sagPerVoltAmpere(transformer);
+	const quick = solveParts(parts, mains, sourceOhms);
+	return quick === undefined ? solveJoint(parts, transformer, mains) : quick;
+}
+/** The same for runs of any shape, as one network. */
+function solveJoint(
 	parts: Part[],
 	transformer: TransformerOption,
 	mains: number

@@ -6,8 +6,17 @@ import type { Yard } from '../yard/schema';
 import { daysInYear } from './ephemeris';
 import type { PowerPoint } from './types';
 
-/** As it is printed: `toFixed` and rounding by hand part on ties. */
-export const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals));
+/** Nearer than this to a tie, or larger than that, a product is no longer sure which way it rounds. */
+const nearTie = 1e-6;
+const mostScaled = 1e9;
+/** As it is printed: `toFixed` and rounding by hand part on ties, so there the printed figure is read back. */
+export function rounded(value: number, decimals: number): number {
+	const scale = 10 ** decimals;
+	const scaled = value * scale;
+	const fromTie = Math.abs(scaled - Math.floor(scaled) - 0.5);
+	if (Math.abs(scaled) < mostScaled && fromTie > nearTie) return Math.round(scaled) / scale;
+	return Number(value.toFixed(decimals));
+}
 const hoursInYear = daysInYear * 24;
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 export const monthNames = [

@@ -42,16 +42,31 @@ function dayOf(night: Night, lit: Lit | null, zone: ClockZone): DuskDay {
 		hours: lit ? rounded((lit.off - lit.on) / 3_600_000, 4) : 0
 	};
 }
-/** The last place asked about: nearly every change to a yard leaves it where it is. */
-let last: { place: Place; nights: Night[] } | null = null;
-function nightsAt(place: Place): Night[] {
-	const same =
-		last &&
-		last.place.latitude === place.latitude &&
-		last.place.longitude === place.longitude &&
-		last.place.zone === place.zone;
-	if (!last || !same) last = { place, nights: nightsOf(planningSun(), place.latitude, place.longitude, place.zone) };
-	return last.nights;
+/** A year of nights at a place, and when the lights are on by a schedule. */
+interface Calendar {
+	place: Place;
+	nights: Night[];
+	schedule: Hours;
+	lit: (Lit | null)[];
+	days: DuskDay[];
+}
+const isSamePlace = (a: Place, b: Place): boolean =>
+	a.latitude === b.latitude && a.longitude === b.longitude && a.zone === b.zone;
+const isSameSchedule = (a: Hours, b: Hours): boolean =>
+	a.kind === b.kind &&
+	(a.kind !== 'after-dusk' || a.hours === (b as typeof a).hours) &&
+	(a.kind !== 'until' || a.clock === (b as typeof a).clock);
+
+/** The last one asked for: nearly every change to a yard leaves place and hours as they are. */
+let last: Calendar | null = null;
+function calendarOf(place: Place, schedule: Hours): Calendar {
+	const known = last && isSamePlace(last.place, place) ? last : null;
+	if (known && isSameSchedule(known.schedule, schedule)) return known;
+	const { latitude, longitude, zone } = place;
+	const nights = known?.nights ?? nightsOf(planningSun(), latitude, longitude, zone);
+	const lit = nights.map((night) => litHours(night, schedule, zone));
+	const days = nights.map((night, i) => dayOf(night, lit[i] ?? null, zone));
+	return (last = { place, nights, schedule, lit, days });
 }
 /**
  * Sun, hours, energy and the place of the sensor. Times are minutes of the local clock; energy is kWh at the plug.
@@ -60,9 +75,7 @@ function nightsAt(place: Place): Night[] {
 export function planDusk(site: Site, fixtures: readonly Fixture[], supply: PowerPoint | null, yard: Yard): Dusk {
 	const place = placeOf(yard);
 	const { schedule, assumptions } = hoursOf(yard);
-	const nights = nightsAt(place);
-	const lit = nights.map((night) => litHours(night, schedule, place.zone));
-	const days = nights.map((night, i) => dayOf(night, lit[i] ?? null, place.zone));
+	const { nights, lit, days } = calendarOf(place, schedule);
 	const draw = drawOf(fixtures, supply);
 	const price = priceOf(yard);
 	const hours = hoursWorking(days);

@@ -65,7 +65,12 @@ export function clockZone(timeZone: string): ClockZone | null {
 	let zone: ClockZone | null = null;
 	try {
 		const changes = changesOf(timeZone);
-		zone = { name: timeZone, offsetAt: (ms) => changes.findLast((change) => change.from <= ms)!.offset };
+		const offsetAt = (ms: number): number => {
+			let k = changes.length - 1;
+			while (changes[k]!.from > ms) k--;
+			return changes[k]!.offset;
+		};
+		zone = { name: timeZone, offsetAt };
 	} catch (error) {
 		// The only way to ask whether a zone exists; the caller turns null into a finding.
 		if (!(error instanceof RangeError)) throw error;

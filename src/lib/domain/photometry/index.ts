@@ -1,3 +1,13 @@
 /** A source and a point: the light there. Knows nothing of yards. Metres, lumens, candela, lux. */
 export { beam, beamExponent, everywhere, intensity, lambertian, pathHead, type Distribution } from './distribution';
+export type { Photometry } from './types';
+export { photometryOf, stepLaw, symmetricLaw } from './laws';
+export { candelaToward, sourceFrame, type SourceFrame } from './frame';
+export { spread, tabulated, type Sampled } from './sampled';
+export { tableLumens, tablePhotometry, type CandelaTable, type Symmetry } from './table';
+export type { FileAbout, FileRead, FileRefused, FileResult } from './files/reading';
+export { readLm63 } from './files/lm63';
+export { writeLm63 } from './files/lm63-write';
+export { readEulumdat } from './files/eulumdat';
+export { writeEulumdat } from './files/eulumdat-write';
 export { illuminance, towards, type Source, type Vector } from './illuminance';

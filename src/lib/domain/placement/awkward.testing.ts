@@ -43,9 +43,31 @@ function withHairpin(walk: YardWalk, seed: number): YardWalk {
 	return { ...walk, line: [first, ...bend, ...rest] };
 }
 
-/** The random yard of a seed; every fourth one with a sliver, a hedge by the drive and a hairpin. */
+/** Parts with eaves of their own and gables, some of them impossible; windows upstairs; roofs of porches at any height. */
+function withUpstairs(yard: Yard, seed: number): Yard {
+	const eaves = metres(yard.house.eaves, 2.7);
+	// Of the seed and a number, as one dice for each answer.
+	const roll = (i: number, faces: number): number => ((seed * 31 + i * 17) ^ (seed >> 3)) % faces;
+	const sections = yard.house.sections?.map((section, i) => ({
+		...section,
+		...(roll(i, 3) === 0 ? { eaves: held(Math.min(15, 2.4 + roll(i + 1, 9) * 0.7)) } : {}),
+		...(roll(i, 2) === 0 ? { gable: held(Math.min(20, Math.max(2, eaves + roll(i + 2, 11) * 0.5 - 0.6))) } : {})
+	}));
+	const openings = yard.house.openings?.map((opening, i) => ({
+		...opening,
+		...(roll(i, 3) === 1 ? { floor: roll(i, 2) === 0 ? ('upper' as const) : ('ground' as const) } : {})
+	}));
+	const porches = yard.house.porches?.map((porch, i) => ({
+		...porch,
+		...(roll(i, 2) === 0 ? { under: held(1.8 + roll(i, 13) * 0.25) } : {})
+	}));
+	return { ...yard, house: { ...yard.house, sections, openings, porches } };
+}
+
+/** The random yard of a seed, two in three of them with an upstairs; every fourth one with a sliver, a hedge by the drive and a hairpin. */
 export function awkwardYard(seed: number): Yard {
-	const yard = randomYard(seed);
+	const told = randomYard(seed);
+	const yard = seed % 3 === 0 ? told : (JSON.parse(JSON.stringify(withUpstairs(told, seed))) as Yard);
 	if (seed % 4 !== 0) return yard;
 	const [drive] = yard.drives ?? [];
 	const bent = { ...yard, walks: yard.walks?.map((walk, i) => (i === 0 ? withHairpin(walk, seed) : walk)) };

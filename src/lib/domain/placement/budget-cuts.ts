@@ -21,7 +21,7 @@ const order = rules['budget.order'].figures;
 /** Figures of a thing and of its image in the mirror differ by less, metres. */
 const alike = 1e-6;
 export type CutKind =
-	'treeFurther' | 'wallEnds' | 'wall' | 'tree' | 'seating' | 'driveThin' | 'walkThin' | 'drive' | 'walk';
+	'treeFurther' | 'wallEnds' | 'wall' | 'tree' | 'bed' | 'seating' | 'driveThin' | 'walkThin' | 'drive' | 'walk';
 export interface Part {
 	kind: CutKind;
 	target: Fixture['target'];
@@ -69,6 +69,7 @@ export function cutsOf({ site, placed, marking }: Pick<Drafting, 'site' | 'place
 interface Things {
 	trees: Map<string, Tree>;
 	walls: readonly Wall[];
+	/** Beds and seating places, by kind and id. */
 	areas: Map<string, Area>;
 	strips: Map<string, Strip>;
 }
@@ -78,7 +79,7 @@ const byId = (site: Site): Things => {
 	return {
 		trees: map(site.trees),
 		walls: site.walls,
-		areas: map(site.areas.filter(({ kind }) => kind === 'seating')),
+		areas: new Map(site.areas.map((area) => [`${area.kind} ${area.id}`, area])),
 		strips: new Map(site.strips.map((strip) => [`${strip.kind} ${strip.id}`, strip]))
 	};
 };
@@ -102,7 +103,7 @@ function mayGo({ fixture, fills }: Placed): boolean {
 	const { target, also, byHand } = fixture;
 	if (byHand || also?.some(({ kind }) => kind === 'number')) return false;
 	if (target.kind === 'walk' || target.kind === 'drive') return fills !== undefined;
-	return target.kind === 'tree' || target.kind === 'wall' || target.kind === 'seating';
+	return target.kind === 'tree' || target.kind === 'wall' || target.kind === 'bed' || target.kind === 'seating';
 }
 
 function partsOf(things: Things, all: readonly Placed[], marking: ReadonlySet<Wall>, front: number): Ranked[] {
@@ -120,12 +121,13 @@ function partsOf(things: Things, all: readonly Placed[], marking: ReadonlySet<Wa
 				return row.length > 0 ? ofWall(wall, target, row, marking.has(wall), front) : [];
 			});
 		}
+		case 'bed':
 		case 'seating': {
-			const area = things.areas.get(target.id);
+			const area = things.areas.get(`${target.kind} ${target.id}`);
 			if (!area) return [];
 			const size = Math.abs(polygonArea(area.polygon));
 			const standing = { way: false, bright: area.light === 'bright', size, middle: area.centre };
-			return [{ kind: 'seating', target, lights: open, rank: rankOf('seating', standing, front) }];
+			return [{ kind: target.kind, target, lights: open, rank: rankOf(target.kind, standing, front) }];
 		}
 		default: {
 			const strip = things.strips.get(`${target.kind} ${target.id}`);

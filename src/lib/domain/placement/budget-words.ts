@@ -51,7 +51,11 @@ function nameOf({ trees, walls, areas, strips }: Site, { kind, id }: Fixture['ta
 		called(list.find((one) => one.id === id)?.name ?? '', otherwise);
 	if (kind === 'tree') return named(trees, 'tree');
 	if (kind === 'wall') return named(walls, 'wall');
-	if (kind === 'seating') return named(areas, 'seating place');
+	if (kind === 'bed' || kind === 'seating')
+		return named(
+			areas.filter((area) => area.kind === kind),
+			kind === 'bed' ? 'bed' : 'seating place'
+		);
 	return named(
 		strips.filter((strip) => strip.kind === kind),
 		kind
@@ -63,6 +67,7 @@ const sortWords: Readonly<Record<Sort, (names: string) => string>> = {
 	treeFurther: (names) => `further lights on ${names}`,
 	wall: (names) => names,
 	tree: (names) => names,
+	bed: (names) => names,
 	seating: (names) => names,
 	driveThin: (names) => `every other light along ${names}`,
 	walkThin: (names) => `every other light on the straights of ${names}`,
@@ -73,6 +78,7 @@ const manyWords: Readonly<Record<Sort, string>> = {
 	treeFurther: 'trees',
 	wall: 'walls',
 	tree: 'trees',
+	bed: 'beds',
 	seating: 'seating places',
 	driveThin: 'drives',
 	walkThin: 'walks',

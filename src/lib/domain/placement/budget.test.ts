@@ -32,7 +32,7 @@ describe('what goes first', () => {
 		const wall = row.filter((part) => part.startsWith('front'));
 		expect(wall.length).toBeGreaterThan(0);
 		const [thinDrive, thinWalk, restDrive, restWalk] = row.slice(-4);
-		expect(row.slice(0, -4)).toEqual(['oak 1', ...wall, 'plum 1', 'oak 1', 'bench 1', 'lime 1', 'lime 1']);
+		expect(row.slice(0, -4)).toEqual(['oak 1', ...wall, 'plum 1', 'oak 1', 'roses 2', 'bench 1', 'lime 1', 'lime 1']);
 		expect([thinDrive, restDrive].every((part) => part!.startsWith('drive '))).toBe(true);
 		expect([thinWalk, restWalk].every((part) => part!.startsWith('walk '))).toBe(true);
 		// Left: steps with their foot and head, the entry, the pair at the mouth, the number.
@@ -50,7 +50,7 @@ describe('what goes first', () => {
 		const words = [
 			'further lights on a tree',
 			'walls from their ends',
-			'trees, seats',
+			'trees, beds, seats',
 			'along a drive',
 			'straights of a walk',
 			'the rest of a drive',
@@ -69,7 +69,7 @@ describe('what goes first', () => {
 				.sort((a, b) => b - a);
 		const whole = rowOf(all);
 		expect(whole.length).toBeGreaterThanOrEqual(4);
-		const beauty = all.filter(({ target }) => ['tree', 'wall', 'seating'].includes(target.kind)).length;
+		const beauty = all.filter(({ target }) => ['tree', 'wall', 'bed', 'seating'].includes(target.kind)).length;
 		const thinned = rowOf(planned(withBudget(wholeYard, lights(all.length - beauty - 1))).fixtures);
 		expect(thinned).toEqual(whole.filter((_, i) => i % 2 === 0));
 		const front = (fixtures: readonly Fixture[]): number[] =>

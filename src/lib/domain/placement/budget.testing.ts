@@ -104,6 +104,19 @@ export const wholeYard: Yard = {
 	],
 	spots: {
 		seating: [{ id: 'bench', name: 'bench', at: { along: -14, out: 15 }, across: 2, light: 'soft' }],
+		beds: [
+			{
+				id: 'roses',
+				name: 'roses',
+				outline: [
+					{ along: -6, out: 15 },
+					{ along: -1, out: 15 },
+					{ along: -1, out: 16.2 },
+					{ along: -6, out: 16.2 }
+				],
+				light: 'soft'
+			}
+		],
 		numbers: [{ id: 'number', at: { along: 16, out: 23 }, light: true }]
 	}
 };

@@ -2,12 +2,16 @@
 import { boxOf, inPolygon, moved, padded, type Box, type Line, type Point, type Polygon } from '../shared/geometry';
 import { rules, type RuleId } from '../shared/rules';
 import type { Figures } from '../shared/settings';
-import type { Site, Tree, Wall } from '../site';
+import { leafOf, postsOf, type Site, type Tree, type Wall } from '../site';
 import { PointGrid } from './grid';
 
 export type Cause =
 	| 'walk'
 	| 'drive'
+	| 'paved'
+	| 'cars'
+	| 'gate'
+	| 'post'
 	| 'house'
 	| 'wall'
 	| 'water'
@@ -111,6 +115,11 @@ function obstaclesOf(site: Site, figures: Figures): Obstacle[] {
 	add('eaves', site.house, eaves);
 	// One that is only supposed may be anywhere.
 	if (site.receptacle?.known) add('receptacle', [site.receptacle.at, site.receptacle.at], receptacleFront, true);
+	for (const strip of site.strips) {
+		// Which post it hangs on and which way it opens is not known: the leaf reaches its own length from where it shuts.
+		for (const gate of strip.gates) add('gate', leafOf(strip, gate), strip.width, true);
+		for (const post of postsOf(strip)) add('post', post, 0.05);
+	}
 	for (const strip of site.strips)
 		add(
 			strip.kind,
@@ -120,6 +129,11 @@ function obstaclesOf(site: Site, figures: Figures): Obstacle[] {
 			strip.centre,
 			strip.width / 2
 		);
+	for (const area of site.areas) {
+		if (area.kind !== 'paved') continue;
+		if (area.sort === 'cars') add('cars', area.polygon, figures['drive.setback'].clear);
+		else add('paved', area.polygon, 0.05);
+	}
 	for (const wall of site.walls) {
 		if (wall.of === 'garden') add('wall', [wall.from, wall.to], 0.05, true);
 		if (wall.length <= 0) continue;
@@ -128,6 +142,9 @@ function obstaclesOf(site: Site, figures: Figures): Obstacle[] {
 	}
 	return list;
 }
+
+/** What hangs on a wall, a post or a step's cheek is in nobody's way there. */
+const inWayOfMounted = (cause: Cause): boolean => !['door', 'garage', 'receptacle', 'gate', 'post'].includes(cause);
 
 export interface Ground {
 	/** The first thing in the way of a lamp of radius `radius` at `p`; null when it may stand there. */
@@ -160,9 +177,11 @@ export function survey(site: Site, figures: Figures): Ground {
 		blocked(p, radius, standing) {
 			if (!inLot(p, radius)) return 'lot';
 			for (const { cause, ring, open, box, clear, centre, half } of obstacles) {
-				if (standing === 'mounted' && (cause === 'door' || cause === 'garage' || cause === 'receptacle')) continue;
+				if (standing === 'mounted' && !inWayOfMounted(cause)) continue;
 				if (cause === 'eaves' && standing !== 'up') continue;
-				const need = radius + (cause === 'walk' && standing === 'path' ? walkClear : clear) - slack;
+				// Shoes reach over the edge of a porch as over that of a walk.
+				const underfoot = standing === 'path' && (cause === 'walk' || cause === 'porch');
+				const need = radius + (underfoot ? walkClear : clear) - slack;
 				// The box is padded by the least clear distance only: widen it to this lamp's need.
 				const grow = need - clear;
 				if (p.x < box.minX - grow || p.x > box.maxX + grow || p.y < box.minY - grow || p.y > box.maxY + grow) continue;
@@ -185,6 +204,10 @@ export const causeWords = (cause: Cause, clear: string): string =>
 	({
 		walk: 'it would stand in the walk',
 		drive: 'it would stand in the drive',
+		paved: 'the ground there is paved',
+		cars: 'cars use the paving there',
+		gate: 'a gate may swing there',
+		post: 'a gate post stands there',
 		house: 'the house stands there',
 		wall: 'a wall stands there',
 		water: `it would be nearer than ${clear} to the water`,
@@ -203,6 +226,7 @@ export const causeWords = (cause: Cause, clear: string): string =>
 const ruleOf: Partial<Record<Cause, RuleId>> = {
 	walk: 'path.setback',
 	drive: 'drive.setback',
+	cars: 'drive.setback',
 	water: 'water.clear',
 	door: 'wall.openings',
 	garage: 'wall.openings',

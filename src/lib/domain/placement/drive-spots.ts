@@ -2,9 +2,12 @@
 import { distance } from '../shared/geometry';
 import type { Figures } from '../shared/settings';
 import { edgeOf, other, outerSide, type Course, type Side } from './course';
+import type { Stretch } from './paved-spans';
 
 /** The last light keeps this far from the garage or the end of the drive, metres: our assumption. */
 const fromEnd = 1.5;
+/** The last light before an apron stands so far from it that nothing of the lamp is over its edge, metres: our assumption. */
+const fromPaving = 0.3;
 /** A bend nearer to the light before than this part of the spacing has no light of its own: our assumption. */
 const closest = 0.6;
 
@@ -29,15 +32,18 @@ export const driveSpacing = (length: number, { spacing, long, longFrom }: Figure
 export const inSweep = (out: number, back: number, flare: number): boolean =>
 	out < flare && back < flare && (flare - out) ** 2 + (flare - back) ** 2 > flare ** 2;
 
-/** The pair at the mouth, then where wheels run off, then the edges. */
-export function driveSpots(course: Course, lead: Side, figures: Figures): DriveSpot[] {
+/** Metres in from the street at which the pair at the mouth stands with nothing in the way: where the sweep ends. */
+export const mouthAt = (length: number, { flare }: Figures['drive.mouth']): number => Math.min(flare, length / 2);
+
+/** The pair at the mouth, then where wheels run off, then the edges; `paved`: where the drive runs over an apron, which has edges of its own. */
+export function driveSpots(course: Course, lead: Side, figures: Figures, paved: readonly Stretch[] = []): DriveSpot[] {
 	const { strip, length } = course;
-	const { flare } = figures['drive.mouth'];
 	const spots: DriveSpot[] = [];
-	const start = Math.min(flare, length / 2);
+	const start = mouthAt(length, figures['drive.mouth']);
 	for (const side of [lead, other(lead)]) spots.push({ at: start, side, role: 'mouth', bend: false });
 	for (const { at, side } of strip.runOffs) spots.push({ at, side, role: 'runoff', bend: false });
-	const end = length - fromEnd;
+	const apron = paved.find(({ end }) => end > length - fromEnd);
+	const end = Math.min(length - fromEnd, apron ? apron.start - fromPaving : length);
 	if (end - start < figures['drive.spacing'].spacing || strip.lights === 'mouth' || strip.lights === 'none')
 		return spots;
 	const sides: Side[] = strip.lights === 'left' || strip.lights === 'right' ? [strip.lights] : [lead, other(lead)];

@@ -5,16 +5,18 @@ import { rules } from '../shared/rules';
 import type { Strip, Wall } from '../site';
 import type { Cause } from './conflicts';
 import { courseOf, leadSide, type Course, type Side } from './course';
-import { driveSpots, inSweep, type DriveSpot, type Role } from './drive-spots';
+import { byPosts, postWords, type ByPost } from './drive-posts';
+import { driveSpots, inSweep, mouthAt, type DriveSpot, type Role } from './drive-spots';
 import { middleOf, type Drafting } from './drafting';
+import { pavedStretches } from './paved-spans';
 import { input, moved as movedReason, reason } from './reasons';
 import { Skips } from './skips';
 import type { Fixture, Reason } from './types';
 import { called, either } from './wording';
 
-/** Steps tried towards the house when a place is taken, metres; further on, a light of an edge would only crowd what is there. */
+/** Steps tried towards the house when a place is taken, metres; a light of an edge only so far that it crowds nothing, then as far back. */
 const slides = [0, 0.25, 0.5, 0.75, 1, 1.5, 2, 2.5, 3];
-const edgeSlides = slides.slice(0, 5);
+const edgeSlides = [...slides.slice(0, 5), -0.25, -0.5, -0.75, -1];
 /** A lit wall this near beside an edge marks it, metres: our assumption. */
 const besideWall = 1;
 
@@ -26,10 +28,12 @@ export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 	const model = d.pick({ body: 'marker', strength: 'soft' });
 	const skips = new Skips(d, target, the);
 	const { stake } = d.figures['drive.setback'];
+	const pair = pairByPosts(d, course, model);
+	const paved = pavedStretches(d.site, strip);
 	const standing: { p: Point; side: Side }[] = [];
 	const failed = new Map<Role, Set<Cause>>();
 	let shown = 0;
-	for (const spot of driveSpots(course, leadSide(course, middleOf(d.site)), d.figures)) {
+	for (const spot of driveSpots(course, leadSide(course, middleOf(d.site)), d.figures, paved)) {
 		const near = standing.filter((s) => s.side === spot.side);
 		const lamp = d.servedBy(course.centre(spot.at));
 		if (lamp) {
@@ -43,7 +47,8 @@ export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 			continue;
 		}
 		const causes = new Set<Cause>();
-		const found = findSpot(d, course, spot, model, causes, near);
+		const found =
+			(spot.role === 'mouth' && pair && atPost(course, spot, pair)) || findSpot(d, course, spot, model, causes, near);
 		if (!found) {
 			if (causes.size > 0) failed.set(spot.role, new Set([...(failed.get(spot.role) ?? []), ...causes]));
 			continue;
@@ -56,7 +61,7 @@ export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 			technique: 'drive',
 			at: found.p,
 			model,
-			reasons: [...driveReasons(d, strip, { ...spot, at: found.at }, model, nearest), ...notThere(d, spot, found)],
+			reasons: [...driveReasons(d, strip, { ...spot, ...found }, model, nearest), ...notThere(d, spot, found)],
 			order: { strip: order, at: found.at },
 			...(spot.role === 'edge' && !spot.bend ? { fills: spot.at } : {})
 		});
@@ -82,6 +87,10 @@ export function placeDrive(d: Drafting, strip: Strip, order: number): void {
 interface Found {
 	p: Point;
 	at: number;
+	/** Of the stake from the edge, metres. */
+	out: number;
+	/** Beside a gate post. */
+	byPost: boolean;
 	/** Where it would stand with nothing in the way, and what was. */
 	wanted: Point;
 	first: Cause | null;
@@ -90,6 +99,23 @@ const notThere = (d: Drafting, { role }: DriveSpot, { p, wanted, first }: Found)
 	first
 		? [movedReason(d, first, distance(p, wanted), role === 'edge' ? 'where an even row has it' : 'where it was wanted')]
 		: [];
+
+/** The pair at the mouth where gate posts stand at the street; null elsewhere. */
+function pairByPosts(d: Drafting, course: Course, model: FixtureModel): ByPost | null {
+	const { 'drive.setback': setback, 'drive.mouth': mouth } = d.figures;
+	const radius = model.headDiameter / 2;
+	return byPosts(course, mouthAt(course.length, mouth), model, setback, (at, side, out) => {
+		const p = course.beside(at, side, out);
+		return inSweepAt(d, course, p, out, radius) ? 'lot' : d.ground.blocked(p, radius, 'path');
+	});
+}
+const atPost = (course: Course, { side }: DriveSpot, { at, out }: ByPost): Found => {
+	const p = course.beside(at, side, out);
+	return { p, at, out, byPost: true, wanted: p, first: null };
+};
+/** Whether a lamp beside the mouth stands in the corner that a turning car cuts. */
+const inSweepAt = (d: Drafting, { strip }: Course, p: Point, out: number, radius: number): boolean =>
+	strip.meetsStreet && inSweep(out - radius, d.site.street - p.y - radius, d.figures['drive.mouth'].flare);
 
 /** The lit walls that mark an edge here: at a corner of the house two. */
 const markedBy = (d: Drafting, p: Point): Wall[] =>
@@ -113,7 +139,6 @@ function findSpot(
 	const radius = model.headDiameter / 2;
 	const { clear, stake } = d.figures['drive.setback'];
 	const { spacing: least } = d.figures['drive.spacing'];
-	const { flare } = d.figures['drive.mouth'];
 	const out = Math.max(stake, clear + radius);
 	const wanted = course.beside(spot.at, spot.side, out);
 	let first: Cause | null = null;
@@ -122,17 +147,13 @@ function findSpot(
 		if (at > course.length) break;
 		const p = course.beside(at, spot.side, out);
 		if (spot.role === 'edge' && near.some((s) => distance(s.p, p) < least - 1e-6)) continue;
-		if (
-			spot.role === 'mouth' &&
-			course.strip.meetsStreet &&
-			inSweep(out - radius, d.site.street - p.y - radius, flare)
-		) {
+		if (spot.role === 'mouth' && inSweepAt(d, course, p, out, radius)) {
 			causes.add('lot');
 			first ??= 'lot';
 			continue;
 		}
 		const cause = d.ground.blocked(p, radius, 'path');
-		if (!cause) return { p, at, wanted, first };
+		if (!cause) return { p, at, out, byPost: false, wanted, first };
 		first ??= cause;
 		causes.add(cause);
 	}
@@ -142,17 +163,17 @@ function findSpot(
 function driveReasons(
 	d: Drafting,
 	strip: Strip,
-	{ role, side, at, bend }: DriveSpot,
+	{ role, side, at, bend, out, byPost }: DriveSpot & Found,
 	model: FixtureModel,
 	nearest: number
 ): Reason[] {
 	const { len, figures } = d;
-	const { clear, stake } = figures['drive.setback'];
+	const { clear } = figures['drive.setback'];
 	const { spacing: least } = figures['drive.spacing'];
 	const { flare } = figures['drive.mouth'];
 	const { head } = figures['drive.sight'];
 	const the = called(strip.name, 'drive');
-	const posts = strip.posts ? ', by the gate posts' : '';
+	const posts = postWords(strip, at, byPost, len);
 	const first: Reason[] =
 		role === 'mouth'
 			? [
@@ -192,19 +213,19 @@ function driveReasons(
 		),
 		reason(
 			'drive.setback',
-			stake,
+			out,
 			'm',
-			`The stake stands ${len(stake)} outside the edge, so that nothing of the lamp is within ${len(clear)}.`,
+			`The stake stands ${len(out)} outside the edge${byPost ? ' and beyond the post' : ''}, so that nothing of the lamp is within ${len(clear)}.`,
 			{
 				working: {
 					label: 'Head clear of the edge',
-					value: stake - model.headDiameter / 2,
+					value: out - model.headDiameter / 2,
 					unit: 'm',
 					decimals: 3,
 					rule: rules['drive.setback'].says,
 					expression: 's − d ÷ 2',
 					inputs: [
-						input('s', 'stake from the edge', stake, 'm'),
+						input('s', 'stake from the edge', out, 'm'),
 						input('d', 'diameter of the head', model.headDiameter, 'm')
 					],
 					source: rules['drive.setback'].source

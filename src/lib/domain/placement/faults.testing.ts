@@ -150,7 +150,9 @@ function unlit(site: Site, fixtures: readonly Fixture[], findings: readonly Find
 		...site.walls.filter((w) => w.light !== 'none' && w.length > 0).map(({ id }) => ({ kind: 'wall', id })),
 		...site.strips.filter((s) => s.lights !== 'none').map(({ kind, id }) => ({ kind, id })),
 		...site.strips.flatMap((s) => s.steps.map(({ id }) => ({ kind: 'steps', id }))),
-		...site.areas.filter((a) => a.kind === 'seating' && a.light !== 'none').map(({ id }) => ({ kind: 'seating', id })),
+		...site.areas
+			.filter(({ kind, light }) => (kind === 'seating' || kind === 'bed') && light !== 'none')
+			.map(({ kind, id }) => ({ kind: kind as string, id })),
 		...site.houseNumber.map(({ id }) => ({ kind: 'number', id }))
 	];
 	return asked

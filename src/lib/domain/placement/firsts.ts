@@ -1,7 +1,8 @@
 /** Where along a walk a light comes first, and how the straights between are filled: rules path.first and path.spacing. */
 import type { Strip } from '../site';
+import type { Stretch } from './paved-spans';
 
-export type First = 'entry' | 'bend' | 'junction' | 'foot' | 'head';
+export type First = 'entry' | 'bend' | 'junction' | 'gate' | 'leaving' | 'foot' | 'head';
 export interface Stop {
 	/** Metres along the centre line. */
 	at: number;
@@ -11,29 +12,47 @@ export interface Stop {
 	also: First[];
 }
 /** In a crowd the one where a foot goes wrong soonest keeps its place. */
-const weight: Record<First, number> = { head: 5, foot: 4, bend: 3, junction: 2, entry: 1 };
+const weight: Record<First, number> = { head: 7, foot: 6, bend: 5, gate: 4, junction: 3, leaving: 2, entry: 1 };
 
 /** Metres beyond the flight at which its path light stands, and in from the ends of the walk: our assumptions. */
 const beyondFlight = 0.3;
 const inFromEnd = 0.5;
+/** Metres from the reach of a gate's leaf to the light beside it, the head's half width included: our assumption. */
+const beyondLeaf = 0.15;
 
-/** The places along a walk at which a light comes first, in order from the street. One light serves what lies within half a spacing of it. */
-export function firstsOf(strip: Strip, spacing: number): Stop[] {
+/**
+ * The places along a walk at which a light comes first, in order from the street. One light serves what lies within half a
+ * spacing of it. `paved`: where the walk runs over a patio or an apron, whose edges are not its own.
+ */
+export function firstsOf(strip: Strip, spacing: number, paved: readonly Stretch[] = []): Stop[] {
 	const { length } = strip;
 	const serves = spacing / 2;
 	const list: Stop[] = [];
 	const add = (at: number, first: First): void => {
 		if (at >= -1e-9 && at <= length + 1e-9) list.push({ at: Math.min(Math.max(at, 0), length), first, also: [] });
 	};
-	add(Math.min(inFromEnd, length / 2), 'entry');
-	for (const bend of strip.bends) add(bend.at, 'bend');
-	for (const junction of strip.junctions)
-		if (junction.at > serves && junction.at < length - serves) add(junction.at, 'junction');
+	const onPaving = (at: number): boolean => paved.some(({ start, end }) => at > start + 1e-9 && at < end - 1e-9);
+	const entry = beginningOf(paved);
+	if (entry < length - 1e-9) add(Math.min(entry + inFromEnd, (entry + length) / 2), 'entry');
+	for (const { start, end } of paved) if (start > entry && end + serves < length) add(end + inFromEnd, 'leaving');
+	for (const bend of strip.bends) if (!onPaving(bend.at)) add(bend.at, 'bend');
+	for (const { at } of strip.junctions) if (at > serves && at < length - serves && !onPaving(at)) add(at, 'junction');
+	for (const gate of strip.gates) add(byGate(strip, gate.at), 'gate');
 	for (const flight of strip.steps) {
 		add(Math.max(flight.start - beyondFlight, 0), 'foot');
 		add(Math.min(flight.end + beyondFlight, length), 'head');
 	}
 	return joined(list, serves);
+}
+/** Where a walk that begins on other paving leaves it, metres along; 0 where it begins by itself. */
+const beginningOf = ([first]: readonly Stretch[]): number => (first && first.start < inFromEnd ? first.end : 0);
+
+/** Just before the reach of the leaf; just beyond it where there is no walk before. At the gate itself, where no light can stand, when there is neither. */
+function byGate({ length, width }: Strip, at: number): number {
+	const before = at - width - beyondLeaf;
+	if (before >= inFromEnd - 1e-9) return before;
+	const beyond = at + width + beyondLeaf;
+	return beyond <= length + 1e-9 ? beyond : at;
 }
 
 /** Heaviest first; a lighter one within reach of one that stands is served by it. */

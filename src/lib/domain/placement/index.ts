@@ -3,6 +3,7 @@ import type { Assumption } from '../shared/findings';
 import { figuresOf } from '../shared/settings';
 import type { Site } from '../site';
 import type { Yard } from '../yard';
+import { placeBed } from './beds';
 import { keepToBudget } from './budget';
 import { drafting, type Drafting } from './drafting';
 import { finish, handFindings, placeByHand } from './hand';
@@ -24,7 +25,7 @@ export type { Fixture, HandMark, Placement, Reason, Technique } from './types';
 /**
  * The fixtures of a yard, each with the reasons it stands there, and findings for what was asked and cannot be lit. Total
  * and deterministic: same site and answers, same plan. What comes first keeps its place: steps, drives, walks, trees, walls,
- * seating, house numbers; before all of them what the person set by hand. At the end what a budget cannot bear goes again.
+ * seating, house numbers and signs, beds; before all of them what the person set by hand. At the end what a budget cannot bear goes again.
  */
 export function placeFixtures(site: Site, yard: Yard): Placement {
 	const choice = lampChoice(yard);
@@ -58,7 +59,8 @@ function placeWhatIsWanted(d: Drafting, site: Site, sight: Sight): void {
 	for (const tree of site.trees) placeTree(d, tree, sight);
 	placeWalls(d, site.walls);
 	for (const area of site.areas) placeSeating(d, area);
-	for (const number of site.houseNumber) placeNumber(d, number);
+	for (const number of site.houseNumber) placeNumber(d, number, sight);
+	for (const area of site.areas) placeBed(d, area);
 }
 
 function assumptionsOf({ kelvin, told }: ReturnType<typeof lampChoice>): Assumption[] {

@@ -8,6 +8,7 @@ import { awkwardYard } from './awkward.testing';
 import { faults } from './faults.testing';
 import { mirrored } from './mirror.testing';
 import { placeFixtures, type Fixture } from './index';
+import { upstairsFaults } from './upstairs.testing';
 
 const seeds = Array.from({ length: process.env.LONG ? 10_000 : 500 }, (_, i) => i + 1);
 const planned = (yard: Yard) => {
@@ -19,13 +20,18 @@ describe('on any yard', () => {
 	it('nothing stands where it must not, spacing and setback are kept or said, what is asked is lit or said', () => {
 		const wrong: string[] = [];
 		let count = 0;
+		let upstairs = [0, 0, 0];
 		for (const seed of seeds) {
 			const { site, fixtures, findings } = planned(awkwardYard(seed));
 			count += fixtures.length;
-			wrong.push(...faults(site, fixtures, findings).map((text) => `yard ${seed}: ${text}`));
+			const up = upstairsFaults(site, fixtures, findings);
+			upstairs = upstairs.map((sum, i) => sum + [up.under, up.beside, up.gable][i]!);
+			wrong.push(...[...faults(site, fixtures, findings), ...up.wrong].map((text) => `yard ${seed}: ${text}`));
 		}
 		expect(wrong.slice(0, 20)).toEqual([]);
 		expect(count).toBeGreaterThan(seeds.length * 8);
+		// Lights under upper windows, beside porches and up into gables are met often enough to speak of.
+		expect(Math.min(...upstairs)).toBeGreaterThan(seeds.length / 50);
 	}, 600_000);
 
 	it('the same answers give the same plan; feet and metres differ in words only', () => {

@@ -7,6 +7,7 @@ const letters: Record<Fixture['target']['kind'], string> = {
 	walk: 'P',
 	drive: 'D',
 	steps: 'S',
+	bed: 'B',
 	seating: 'C',
 	number: 'N',
 	added: 'L'

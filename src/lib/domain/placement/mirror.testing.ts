@@ -48,6 +48,7 @@ export function mirrored(yard: Yard): Yard {
 		spots: {
 			...yard.spots,
 			beds: yard.spots.beds?.map((bed) => ({ ...bed, outline: bed.outline?.map(flip) })),
+			paved: yard.spots.paved?.map((area) => ({ ...area, outline: area.outline?.map(flip) })),
 			seating: placed(yard.spots.seating),
 			numbers: placed(yard.spots.numbers),
 			water: placed(yard.spots.water),

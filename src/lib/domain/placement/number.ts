@@ -1,21 +1,29 @@
-/** A small light for the house number. */
+/** A small light for the house number: rule number.light. */
 import { distance, moved, nearestOnSegment, towards, type Point } from '../shared/geometry';
 import { rules } from '../shared/rules';
 import type { Site, Wall } from '../site';
 import type { Cause } from './conflicts';
 import { middleOf, type Drafting, type Placed } from './drafting';
 import { moved as movedReason, reason } from './reasons';
+import type { Sight } from './sight';
+import { placeSign } from './sign';
 import type { Fixture } from './types';
-import { called, either } from './wording';
+import { called, capital, either } from './wording';
 
-/** A number told so near to a wall hangs on it, metres; heights of lamp and number above the ground (from memory). */
+/** A number told so near to a wall hangs on it, metres: our assumption. */
 const onWall = 0.6;
-const lampHeight = 1.7;
-const numberHeight = 1.5;
+/** Height of a number on a post, metres: our assumption. */
+const onPost = 1;
+const { lamp: lampHeight, number: numberHeight, washed } = rules['number.light'].figures;
 /** Tried along the wall when the place is taken, metres. */
 const slides = [0, 0.25, 0.5, 0.75, 1, 1.25, 1.5];
 
-export function placeNumber(d: Drafting, number: Site['houseNumber'][number]): void {
+type HouseNumber = Site['houseNumber'][number];
+/** `the house number`, `the board of the farm shop`. */
+const calledOf = ({ name, kind }: HouseNumber): string =>
+	kind === 'sign' ? called(name, 'sign') : called('', 'house number');
+
+export function placeNumber(d: Drafting, number: HouseNumber, sight: Sight): void {
 	const target: Fixture['target'] = { kind: 'number', id: number.id };
 	const lamp = d.servedBy(number.at);
 	if (lamp) {
@@ -24,11 +32,12 @@ export function placeNumber(d: Drafting, number: Site['houseNumber'][number]): v
 			'note',
 			target,
 			'existing.light',
-			`The house number is lit by ${called(lamp.name, 'existing light')} already: no new light there. If it is off at night, say so and plan again.`
+			`${capital(calledOf(number))} is lit by ${called(lamp.name, 'existing light')} already: no new light there. If it is off at night, say so and plan again.`
 		);
 		return;
 	}
 	if (byWash(d, number)) return;
+	if (number.kind === 'sign') return placeSign(d, number, wallAt(d.site, number.at), sight);
 	const model = d.pick({ body: 'step', strength: 'soft' });
 	const causes = new Set<Cause>();
 	const wall = wallAt(d.site, number.at);
@@ -50,14 +59,13 @@ export function placeNumber(d: Drafting, number: Site['houseNumber'][number]): v
 			at: p,
 			model,
 			height: wall ? lampHeight : model.lampHeight,
-			aim: { x: number.at.x, y: number.at.y, z: wall ? numberHeight : 1 },
+			aim: { x: number.at.x, y: number.at.y, z: wall ? numberHeight : onPost },
 			reasons: [
 				reason(
-					'warm.colour',
+					'number.light',
 					aside,
 					'm',
-					`A small light ${wall ? 'on the wall' : 'by the post'}${aside > 0.3 ? `, ${d.len(aside)} aside where it has room` : ''}, so that a visitor or an ambulance finds the number.`,
-					{ source: 'practice' }
+					`A small light ${wall ? 'on the wall' : 'by the post'}${aside > 0.3 ? `, ${d.len(aside)} aside where it has room` : ''}, so that a visitor or an ambulance finds the number.`
 				),
 				reason('glare.shield', null, '', 'Shielded and small: it lights the number, not the street.'),
 				...(first ? [movedReason(d, first, distance(p, wanted), 'right at the number')] : [])
@@ -69,16 +77,19 @@ export function placeNumber(d: Drafting, number: Site['houseNumber'][number]): v
 		'placement.no-room',
 		'look',
 		target,
-		'glare.shield',
+		'number.light',
 		`The house number gets no light: ${either([...causes].map(d.because))}. A porch light that reaches it serves as well: tell it under existing lights.`
 	);
 }
 
-/** A light that washes the wall this near to the number, metres, shows it too: our assumption. */
-const washed = 1;
+/** Metres above the ground of the middle of a number or a sign: on a wall, on a gate post, on posts of its own. */
+export const heightOf = (site: Site, number: HouseNumber): number => {
+	if (wallAt(site, number.at)) return numberHeight;
+	return number.kind === 'sign' ? rules['number.sign'].figures.middle : onPost;
+};
 
 /** Counts the number as lit by a light on its own wall. Whether there is one near enough. */
-function byWash(d: Drafting, number: Site['houseNumber'][number]): boolean {
+function byWash(d: Drafting, number: HouseNumber): boolean {
 	const wall = wallAt(d.site, number.at);
 	if (!wall || wall.light === 'none') return false;
 	const foot = nearestOnSegment(number.at, wall.from, wall.to).point;
@@ -95,7 +106,7 @@ function byWash(d: Drafting, number: Site['houseNumber'][number]): boolean {
 	if (!light) return false;
 	const target: Fixture['target'] = { kind: 'number', id: number.id };
 	light.fixture = { ...light.fixture, also: [...(light.fixture.also ?? []), target] };
-	const message = `The house number is lit by the light on ${called(wall.name, 'wall')}, less than ${d.len(washed)} aside: no light of its own. Look on the first night whether it reads from the street.`;
+	const message = `${capital(calledOf(number))} is lit by the light on ${called(wall.name, 'wall')}, less than ${d.len(washed)} aside: no light of its own. Look on the first night whether it reads from the street.`;
 	d.say('placement.group', 'note', target, 'existing.light', message);
 	return true;
 }

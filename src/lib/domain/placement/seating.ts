@@ -1,4 +1,4 @@
-/** Soft light at the edge of a place to sit. */
+/** Soft light at the edge of a place to sit: rule seat.light. */
 import {
 	centroid,
 	distance,
@@ -9,6 +9,7 @@ import {
 	unit,
 	type Point
 } from '../shared/geometry';
+import { rules } from '../shared/rules';
 import type { Area } from '../site';
 import type { Cause } from './conflicts';
 import type { Drafting } from './drafting';
@@ -16,8 +17,8 @@ import { moved as movedReason, reason } from './reasons';
 import type { Fixture } from './types';
 import { called, capital, either } from './wording';
 
-/** From this many metres across one light leaves the far side dark: our assumption. */
-export const twoFrom = 3;
+/** From this many metres across one light leaves the far side dark. */
+const { two: twoFrom } = rules['seat.light'].figures;
 const tried = [0, 20, 40, 60, 80];
 
 /** Metres across, by the farthest corner from the centre. */
@@ -67,11 +68,10 @@ export function placeSeating(d: Drafting, area: Area): void {
 			model,
 			reasons: [
 				reason(
-					'path.level',
+					'seat.light',
 					null,
 					'',
-					`${count === 1 ? 'One soft light' : 'One of two soft lights'} at the edge of a place ${d.len(size)} across, enough to find a seat and a glass by.`,
-					{ source: 'practice' }
+					`${count === 1 ? 'One soft light' : 'One of two soft lights'} at the edge of a place ${d.len(size)} across, enough to find a seat and a glass by.`
 				),
 				reason('path.setback', low, 'm', `${d.len(low)} clear of the edge: behind the chairs, not between them.`),
 				reason('glare.shield', null, '', 'Light downwards under a shade: no bare lamp in the eyes of people sitting.'),

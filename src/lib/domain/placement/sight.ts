@@ -13,20 +13,47 @@ export const watcherWords: Record<Watcher, string> = {
 	window: 'at a window',
 	neighbour: 'next door'
 };
-/** Where eyes may be, by place; heights in metres. */
-export type Sight = PointGrid<{ eye: number; watcher: Watcher }>;
-
+interface Eye {
+	/** Height above the ground, metres. */
+	eye: number;
+	watcher: Watcher;
+	/** Out of the window that it looks from; absent: it sees all round. */
+	facing?: Point;
+}
 /** Eye height of someone walking or standing at a window of the ground floor, metres (from memory); at the wheel it is the figure of rule drive.sight. */
 const standing = 1.6;
+/** Of the eyes over the sill of a window, metres: a sill lies 0.9 m above its floor (from memory). */
+const overSill = 0.7;
 /** Metres between the places of eyes that are looked at. */
 const step = 0.75;
-/** Metres within which a beam `lean` degrees off upright can come too near to an eye at the height of a walker's. */
-const reachOf = (lean: number): number =>
-	standing * Math.tan((Math.min(rules['tree.aim'].figures.clearOfSight + lean, 80) * Math.PI) / 180);
+/** Metres within which a beam `lean` degrees off upright can come too near to an eye at a height; a walker's unless given. */
+const reachOf = (lean: number, eye = standing, clear: number = rules['tree.aim'].figures.clearOfSight): number =>
+	eye * Math.tan((Math.min(clear + lean, 80) * Math.PI) / 180);
+
+/** Where eyes may be, by place; those at windows of upper floors apart, since a beam comes near to them from further off. */
+export class Sight {
+	readonly #low = new PointGrid<Eye>(3);
+	readonly #upper = new PointGrid<Eye>(3);
+	#highest = 0;
+
+	add(at: Point, seen: Eye): void {
+		(seen.eye > standing + 1e-9 ? this.#upper : this.#low).add(at, seen);
+		this.#highest = Math.max(this.#highest, seen.eye);
+	}
+	/** Looks at every eye that a beam from `at`, `lean` degrees off upright, can come too near to; others may be among them. */
+	each(at: Point, lean: number, look: (seen: Eye, where: Point) => void): void {
+		const seen = (eye: Eye, _: number, where: Point): boolean => {
+			look(eye, where);
+			return false;
+		};
+		this.#low.some(at, reachOf(lean), seen);
+		if (this.#highest > standing + 1e-9) this.#upper.some(at, reachOf(lean, this.#highest, needed('window')), seen);
+	}
+}
 
 /** `maxLean`: degrees by which a beam may lean. */
 export function sightOf(site: Site, maxLean: number): Sight {
-	const sight: Sight = new PointGrid(3);
+	const sight = new Sight();
 	for (const strip of site.strips) {
 		const course = courseOf(strip);
 		const steps = Math.max(1, Math.ceil(course.length / step));
@@ -36,12 +63,13 @@ export function sightOf(site: Site, maxLean: number): Sight {
 	}
 	for (const wall of site.walls) {
 		if (wall.length <= 0) continue;
-		for (const { kind, start, end } of wall.openings) {
+		for (const { kind, start, end, sill } of wall.openings) {
 			if (kind !== 'window') continue;
+			const eye = Math.max(standing, sill + overSill);
 			const steps = Math.max(1, Math.ceil((end - start) / step));
 			for (let i = 0; i <= steps; i++) {
 				const at = between(wall.from, wall.to, (start + ((end - start) * i) / steps) / wall.length);
-				sight.add(at, { eye: standing, watcher: 'window' });
+				sight.add(at, { eye, watcher: 'window', facing: wall.outward });
 			}
 		}
 	}
@@ -73,18 +101,19 @@ export function sightOn(
 	const axis = towards(lamp, aim);
 	let spare = Infinity;
 	let watcher: Watcher | null = null;
-	const reach = reachOf((Math.acos(Math.min(1, axis.z)) * 180) / Math.PI);
-	sight.some(at, reach, (seen, _, where) => {
+	const lean = (Math.acos(Math.min(1, axis.z)) * 180) / Math.PI;
+	sight.each(at, lean, (seen, where) => {
 		const x = where.x - lamp.x;
 		const y = where.y - lamp.y;
 		const z = seen.eye - lamp.z;
+		// Nobody sees a lamp round the corner of the wall.
+		if (seen.facing && seen.facing.x * x + seen.facing.y * y > 1e-9) return;
 		const cosine = (axis.x * x + axis.y * y + axis.z * z) / (Math.sqrt(x * x + y * y + z * z) || 1);
 		const over = (Math.acos(Math.min(1, Math.max(-1, cosine))) * 180) / Math.PI - needed(seen.watcher);
 		if (over < spare) {
 			spare = over;
 			watcher = seen.watcher;
 		}
-		return false;
 	});
 	return { spare, watcher };
 }

@@ -2,7 +2,7 @@
 import { moved, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
-import { beam, illuminance, towards, type Source } from '../photometry';
+import { candelaToward, photometryOf, sourceFrame, towards } from '../photometry';
 import type { Steps, Strip } from '../site';
 import type { Cause } from './conflicts';
 import { courseOf, leadSide, other, type Course, type Side } from './course';
@@ -15,7 +15,6 @@ import { called, either } from './wording';
 const riser = 0.15;
 /** Clear of the edge of the steps, metres: beside the cheek, out of reach of a shoe. */
 const clear = 0.06;
-const up = { x: 0, y: 0, z: 1 };
 
 export interface Flight {
 	treads: number;
@@ -30,20 +29,31 @@ export interface StepLamp {
 	side: -1 | 1;
 }
 
-/** Lux at the middle of a tread from lamps beside the flight. x up the flight, y across, z up. */
-export function treadLux(flight: Flight, lamps: readonly StepLamp[], model: FixtureModel, tread: number): number {
+/**
+ * Lux at the middle of a tread from one lamp beside the flight, maintained (rule light.maintained): E = I · cos(incidence) / d² with
+ * the intensity of a step light, which sends nothing above the horizontal. x up the flight, y across, z up.
+ */
+function lampOnTread(flight: Flight, model: FixtureModel): (lamp: StepLamp, tread: number) => number {
 	const out = flight.width / 2 + clear + model.headDiameter / 2;
-	const distribution = beam(model.lamp.lumens, model.lamp.beamAngle);
-	const point = { x: (tread + 0.5) * flight.going, y: 0, z: tread * riser };
-	let lux = 0;
-	for (const lamp of lamps) {
-		const at = { x: (lamp.tread + 0.5) * flight.going, y: lamp.side * out, z: lamp.tread * riser + model.lampHeight };
-		const axis = towards(at, { x: at.x, y: 0, z: lamp.tread * riser });
-		const source: Source = { at, axis, distribution };
-		lux += illuminance(source, point, up);
-	}
-	return lux;
+	const { lumens: faded, dirt } = rules['light.maintained'].figures;
+	const axis = towards({ x: 0, y: out, z: model.lampHeight }, { x: 0, y: 0, z: 0 });
+	const frame = sourceFrame(axis);
+	const photometry = photometryOf(model, model.lamp, (Math.asin(-axis.z) * 180) / Math.PI);
+	return (lamp, tread) => {
+		const x = (tread - lamp.tread) * flight.going;
+		const z = (tread - lamp.tread) * riser - model.lampHeight;
+		if (z >= 0) return 0;
+		const distance = Math.hypot(x, out, z);
+		const direction = { x: x / distance, y: -out / distance, z: z / distance };
+		return (faded * dirt * candelaToward(photometry, frame, direction) * -direction.z) / distance ** 2;
+	};
 }
+const total = (one: (lamp: StepLamp, tread: number) => number, lamps: readonly StepLamp[], tread: number): number =>
+	lamps.reduce((lux, lamp) => lux + one(lamp, tread), 0);
+
+/** Lux at the middle of a tread from lamps beside the flight, maintained. */
+export const treadLux = (flight: Flight, lamps: readonly StepLamp[], model: FixtureModel, tread: number): number =>
+	total(lampOnTread(flight, model), lamps, tread);
 
 /**
  * Lamps for a flight, from the top down, each beside the first tread that has not yet enough (a lamp lights its own tread
@@ -56,16 +66,17 @@ export function stepLamps(
 	alternate: boolean
 ): { lamps: StepLamp[]; least: number } {
 	const enough = rules['path.level'].figures.tread;
+	const one = lampOnTread(flight, model);
 	const lamps: StepLamp[] = [];
 	let side = first;
 	let least = Infinity;
 	for (let tread = flight.treads - 1; tread >= 0; tread--) {
-		for (let add = 0; add < 2 && treadLux(flight, lamps, model, tread) < enough; add++) {
+		for (let add = 0; add < 2 && total(one, lamps, tread) < enough; add++) {
 			lamps.push({ tread, side: add === 0 ? side : side === 1 ? -1 : 1 });
 		}
 		if (alternate && lamps.at(-1)?.tread === tread) side = side === 1 ? -1 : 1;
 	}
-	for (let tread = 0; tread < flight.treads; tread++) least = Math.min(least, treadLux(flight, lamps, model, tread));
+	for (let tread = 0; tread < flight.treads; tread++) least = Math.min(least, total(one, lamps, tread));
 	return { lamps, least };
 }
 

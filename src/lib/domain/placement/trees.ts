@@ -13,8 +13,8 @@ import type { Fixture, Reason } from './types';
 
 /** Turns tried when the wanted place is taken: first away from the side looked at. */
 const turnsTried = [0, 15, 30, 45, 60, 90, 120, 150, 180];
-/** A path light nearer than this crowds an uplight, metres; up to so many degrees round the trunk are worth going to be rid of it: our assumptions. */
-const crowd = { within: 0.6, turn: 45 } as const;
+/** A path or step light nearer than this crowds an uplight, metres; up to so many degrees round the trunk are worth going to be rid of it: our assumptions. */
+const crowd = { within: 0.6, turn: 60 } as const;
 
 export function placeTree(d: Drafting, tree: Tree, sight: Sight): void {
 	if (tree.light === 'none') return;
@@ -30,6 +30,7 @@ class TreeLights {
 	readonly #model: FixtureModel;
 	readonly #crown: { x: number; y: number; z: number };
 	readonly #reasons: Reason[];
+	readonly #stepLights: readonly Point[];
 	readonly #count: number;
 	readonly #inTheWay = new Set<Cause>();
 	readonly #seenBy = new Set<Watcher>();
@@ -45,6 +46,9 @@ class TreeLights {
 		this.#model = d.pick({ body: 'spot', mount, strength: base.strength, beam: this.#aim.beam });
 		this.#crown = { x: tree.at.x, y: tree.at.y, z: this.#aim.aimHeight };
 		this.#count = uplightCount(tree);
+		const stepped = d.site.strips.some(({ steps }) => steps.length > 0);
+		const stepLights = stepped ? d.placed.filter(({ fixture }) => fixture.technique === 'step') : [];
+		this.#stepLights = stepLights.map(({ fixture }) => fixture.at);
 		this.#reasons = treeReasons(d, tree, this.#aim, this.#model, this.#count);
 	}
 
@@ -88,7 +92,8 @@ class TreeLights {
 		return this.#d.ground.blocked(at, this.#model.headDiameter / 2, 'up');
 	}
 	#crowded(at: Point): boolean {
-		return this.#d.shared(at, crowd.within, this.#target);
+		const near = (lamp: Point): boolean => distance(lamp, at) < crowd.within;
+		return this.#stepLights.some(near) || this.#d.shared(at, crowd.within, this.#target);
 	}
 
 	/** Free places round the trunk, the wanted one first, then by how far they are turned from it; crowded ones after the rest. */

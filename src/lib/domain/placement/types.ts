@@ -23,7 +23,7 @@ export interface Fixture {
 	id: string;
 	/** On the drawing: letter of what it lights, number in walking order: T1, P3. */
 	label: string;
-	target: { kind: 'tree' | 'wall' | 'walk' | 'drive' | 'steps' | 'seating' | 'number' | 'added'; id: string };
+	target: { kind: 'tree' | 'wall' | 'walk' | 'drive' | 'steps' | 'bed' | 'seating' | 'number' | 'added'; id: string };
 	technique: Technique;
 	at: Point;
 	/** Of the lamp above the ground, metres. */

@@ -14,6 +14,8 @@ export const firstWords: Record<First, string> = {
 	entry: 'the entry',
 	bend: 'the bend',
 	junction: 'where another way meets it',
+	gate: 'the gate',
+	leaving: 'where it leaves other paving',
 	foot: 'the foot of the steps',
 	head: 'the head of the steps'
 };
@@ -40,7 +42,17 @@ function placeWords(d: Drafting, course: Course, stop: Stop, { at, side }: Spot)
 		stop.also.length > 0 ? `; it serves ${[...new Set(stop.also)].map((f) => firstWords[f]).join(' and ')} too` : '';
 	const outer = stop.first === 'bend' ? outerSide(course, stop.at) : null;
 	const edge = outer ? `, on the ${outer === side ? 'outside, where the edge is missed' : 'inside'}` : '';
-	return `Marks ${firstWords[stop.first]} of ${the}${edge}${serves}${moved}.`;
+	const gate = stop.first === 'gate' ? besideLeaf(d, course, stop) : { where: '', unknown: '' };
+	return `Marks ${firstWords[stop.first]} of ${the}${edge}${gate.where}${serves}${moved}.${gate.unknown}`;
+}
+/** At a gate: why it stands off, and what is not known. */
+function besideLeaf(d: Drafting, { strip }: Course, { at }: Stop): { where: string; unknown: string } {
+	const away = ({ at: gate }: { at: number }): number => Math.abs(gate - at);
+	const gate = strip.gates.toSorted((a, b) => away(a) - away(b))[0];
+	return {
+		where: `, just ${gate && at > gate.at ? 'beyond' : 'before'} the reach of its leaf, which may swing ${d.len(strip.width)} either way`,
+		unknown: ' Which side the latch is on is not known: if it is the other, move the light across.'
+	};
 }
 
 function spacingWords(d: Drafting, nearest: number): string {

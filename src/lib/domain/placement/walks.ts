@@ -7,6 +7,7 @@ import type { Cause } from './conflicts';
 import { courseOf, edgeOf, leadSide, other, outerSide, type Course, type Edge, type Side } from './course';
 import { middleOf, type Drafting } from './drafting';
 import { fill, firstsOf, type First, type Stop } from './firsts';
+import { pavedStretches, type Stretch } from './paved-spans';
 import { Skips } from './skips';
 import type { Fixture } from './types';
 import { firstWords, walkReasons, type Spot, type Standing } from './walk-words';
@@ -46,6 +47,8 @@ class WalkLights {
 	readonly #standing: Standing[] = [];
 	readonly #skips: Skips;
 	readonly #stepLights: readonly Point[];
+	/** Where it runs over a patio or an apron. */
+	readonly #paved: readonly Stretch[];
 	/** First places that got no light, with what was in the way. */
 	readonly #failed = new Map<First | 'straight', Set<Cause>>();
 
@@ -65,6 +68,7 @@ class WalkLights {
 		this.#alternates = lights === 'either' && rail !== 'left' && rail !== 'right';
 		const only: Side | null = lights === 'left' || lights === 'right' ? lights : null;
 		this.#edge = only && edgeOf(this.#course, only, this.#clears[0]! + this.#model.headDiameter / 2);
+		this.#paved = pavedStretches(d.site, strip);
 		const flights = strip.steps.map(({ id }) => id);
 		this.#stepLights =
 			flights.length === 0
@@ -80,22 +84,29 @@ class WalkLights {
 	}
 
 	place(): void {
-		const firsts = firstsOf(this.#strip, this.#spacing);
-		let last: Side | null = null;
-		const stations: number[] = [];
-		for (const stop of firsts) {
-			const stood = this.#stand(stop, last);
-			last = stood?.side ?? last;
-			stations.push(stood?.at ?? stop.at);
+		const { length, steps } = this.#strip;
+		const firsts = firstsOf(this.#strip, this.#spacing, this.#paved);
+		if (firsts.length === 0) {
+			this.#fail('straight', new Set(['paved']));
+			return this.#report();
 		}
-		stations.push(this.#strip.length);
+		let last: Side | null = null;
+		const stood: number[] = [];
+		for (const stop of firsts) {
+			const light = this.#stand(stop, last);
+			last = light?.side ?? last;
+			stood.push(light?.at ?? stop.at);
+		}
+		const edges = this.#paved.flatMap(({ start, end }) => [start, end]).filter((at) => at > stood[0]! && at < length);
+		const stations = [...(edges.length > 0 ? [...stood, ...edges].sort((a, b) => a - b) : stood), length];
 		for (let i = 1; i < stations.length; i++) {
 			const from = stations[i - 1]!;
 			const to = stations[i]!;
 			const middle = (from + to) / 2;
-			// The treads have lights of their own.
-			const onSteps = this.#strip.steps.some((flight) => flight.start <= middle && flight.end >= middle);
-			if (!onSteps) this.#fill(from, to, i === stations.length - 1);
+			// The treads have lights of their own; other paving has no edge of the walk's.
+			const onOther = [...steps, ...this.#paved].some(({ start, end }) => start <= middle && end >= middle);
+			const open = to === length || this.#paved.some(({ start }) => start === to);
+			if (!onOther) this.#fill(from, to, open);
 		}
 		this.#report();
 	}

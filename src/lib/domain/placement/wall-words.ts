@@ -7,7 +7,8 @@ import type { Cause } from './conflicts';
 import type { Drafting } from './drafting';
 import type { Span } from './layout';
 import { input, reason } from './reasons';
-import { mostOnWall, type WallPlan } from './wall-plan';
+import { beforeLamps } from './wall-openings';
+import { mostOnWall, type Porch, type WallPlan } from './wall-plan';
 import type { Fixture, Reason } from './types';
 import { called, capital, either } from './wording';
 
@@ -25,7 +26,7 @@ export function wallReasons(
 	plan: WallPlan,
 	{ model, lux, low: least, high: most }: WallLevel,
 	stations: readonly number[],
-	setback: number
+	{ setback, lowered }: { setback: number; lowered: number | null }
 ): Reason[] {
 	const { len } = d;
 	const { low, high, graze } = d.figures['wall.setback'];
@@ -43,7 +44,7 @@ export function wallReasons(
 			'm',
 			plan.technique === 'graze'
 				? `${len(setback)} off the wall, within ${len(graze)}: light that grazes up the rough face shows its texture.`
-				: `${len(setback)} off the wall, between ${between} of the ${len(plan.litHeight)} that is lit.`,
+				: `${len(setback)} off the wall, between ${between} of the ${len(plan.litHeight)} that is lit${wall.height > plan.litHeight + 1e-9 ? `, of ${len(wall.height)} in all` : ''}.`,
 			washed && plan.technique === 'wash'
 				? {
 						working: {
@@ -84,14 +85,7 @@ export function wallReasons(
 				}
 			}
 		),
-		reason(
-			'wall.openings',
-			null,
-			'',
-			wall.openings.length > 0
-				? 'Clear of doors, and not under a window it would shine into.'
-				: 'No door or window on this wall to keep clear of.'
-		),
+		reason('wall.openings', null, '', openingWords(d, wall, lowered)),
 		reason(
 			'wall.level',
 			lux,
@@ -101,26 +95,45 @@ export function wallReasons(
 	];
 }
 
+function openingWords(d: Drafting, wall: Wall, lowered: number | null): string {
+	if (lowered !== null)
+		return `Under a window of the upper floor: aimed ${d.len(lowered)} up, lower than the others, so that the sill lies at the edge of its beam; the wall higher up gets less.`;
+	if (beforeLamps(wall).length > 0) return 'Clear of doors, and not under a window it would shine into.';
+	return 'No door or window on this wall to keep clear of.';
+}
+
+/** Why no lamp of a row stands at a porch, as the end of a sentence. */
+export const porchWords = (d: Drafting, { under }: Porch): string =>
+	under === null
+		? 'the porch is there, and feet come and go'
+		: `the roof of the porch, ${d.len(under)} up, would catch its beam and leave the wall above it dark`;
+
 export interface Outcome {
 	plan: WallPlan;
 	level: WallLevel;
 	spacing: number;
 	stations: readonly number[];
 	piers: readonly Span[];
-	porches: readonly Span[];
+	porches: readonly Porch[];
+	/** Beside a porch lamps keep further off than its posts ask, for the sake of its roof. */
+	caught: boolean;
+	/** There is a gable to light, and no lamp near its middle. */
+	gableDark: boolean;
 	inTheWay: Cause[];
 }
 export function wallFindings(
 	d: Drafting,
 	wall: Wall,
 	target: Fixture['target'],
-	{ plan, level, spacing, stations, piers, porches, inTheWay }: Outcome
+	{ plan, level, spacing, stations, piers, porches, caught, gableDark, inTheWay }: Outcome
 ): void {
 	const the = called(wall.name, 'wall');
+	const roof = caught ? ['the roof of the porch would catch its beam'] : [];
 	if (stations.length === 0) {
 		const why = [
-			...(wall.openings.length > 0 ? ['doors and windows take its length'] : []),
+			...(beforeLamps(wall).length > 0 ? ['doors and windows take its length'] : []),
 			...(porches.length > 0 && !inTheWay.includes('porch') ? [d.because('porch')] : []),
+			...roof,
 			...inTheWay.map(d.because)
 		];
 		d.say(
@@ -146,15 +159,32 @@ export function wallFindings(
 			'note',
 			target,
 			'wall.spacing',
-			`${capital(the)} has a stretch that stays darker than the rest: no lamp may stand before it (${inTheWay.length > 0 ? either(inTheWay.map(d.because)) : 'openings on both sides'}).`
+			`${capital(the)} has a stretch that stays darker than the rest: no lamp may stand before it (${inTheWay.length + roof.length > 0 ? either([...inTheWay.map(d.because), ...roof]) : 'openings on both sides'}).`
 		);
 	if (porches.length > 0)
 		d.say(
 			'placement.porch-dark',
 			'note',
 			target,
-			'wall.openings',
-			`Behind the porch ${the} takes no light from the ground: a lamp in the porch is in the way, and one before it would light the porch. A light on the porch itself does that.`
+			'wall.porch',
+			`${porchDark(d, the, wall, porches)} A light on the porch itself does that.`
+		);
+	const top = Math.max(wall.height, wall.peak ?? 0);
+	if (top > d.figures['wall.setback'].mostLit + 1e-9)
+		d.say(
+			'placement.wall-tall',
+			'note',
+			target,
+			'wall.setback',
+			`${capital(the)} is ${d.len(top)} high. The lamps of the list reach about ${d.len(d.figures['wall.setback'].mostLit)}: above that the light fades.`
+		);
+	if (gableDark)
+		d.say(
+			'placement.gable-dark',
+			'note',
+			target,
+			'wall.gable',
+			`The gable of ${the} stays darker than the wall below it: no lamp may stand near its middle, or only under a window of the upper floor.`
 		);
 	if (level.lux < level.low || level.lux > level.high)
 		d.say(
@@ -172,6 +202,15 @@ export function wallFindings(
 			'wall.combustible',
 			`Halogen lamps by ${the} run hot. Keep them as far from siding, mulch and dry leaves as their maker says.`
 		);
+}
+
+function porchDark(d: Drafting, the: string, wall: Wall, porches: readonly Porch[]): string {
+	const under = Math.min(...porches.map((porch) => porch.under ?? Infinity));
+	if (under === Infinity)
+		return `Behind the porch ${the} takes no light from the ground: a lamp on the porch is in the way, and one before it would light the porch.`;
+	const above =
+		wall.height > under ? ` Above its roof, ${d.len(under)} up, the wall lies in the shadow of the roof.` : '';
+	return `Behind the porch ${the} takes no light from the ground: a lamp in the porch is in the way, and one before it would light the underside of its roof.${above}`;
 }
 
 /** Whether a piece of wall wide enough to look at lies further from the lamps than an even row allows, by a quarter. */

@@ -131,6 +131,7 @@ describe('on a site', () => {
 		outward: { x: 0, y: 1 },
 		length: 20,
 		height: 2,
+		peak: null,
 		finish: 'medium',
 		texture: 'rough',
 		light: 'soft',

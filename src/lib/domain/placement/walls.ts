@@ -1,20 +1,35 @@
-/** Washing and grazing light on walls: rules wall.setback, wall.spacing, wall.openings, wall.level. */
+/** Washing and grazing light on walls: rules wall.setback, wall.spacing, wall.openings, wall.gable, wall.porch, wall.level. */
 import { between, moved, towards, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
+import { rules } from '../shared/rules';
 import type { Wall } from '../site';
 import type { Cause } from './conflicts';
 import type { Drafting } from './drafting';
 import { lampOnWall, rowExtremes } from './evenness';
 import { layOut, piersOf, type Span } from './layout';
+import { gableLamps, gableLight, litGable, type GableLamp, type GableLight } from './wall-gable';
+import { gableReasons } from './wall-gable-words';
 import { lampForWall, wallAim, wallBand } from './wall-level';
-import { closedSpans, mostOnWall, planWall, porchSpans, type WallPlan } from './wall-plan';
-import { wallFindings, wallReasons, type WallLevel } from './wall-words';
+import { aimUnder, beforeLamps } from './wall-openings';
+import {
+	besidePorch,
+	closedSpans,
+	mostOnWall,
+	planWall,
+	porchSpans,
+	wallSetbacks,
+	type Porch,
+	type WallPlan
+} from './wall-plan';
+import { porchWords, wallFindings, wallReasons, type WallLevel } from './wall-words';
 import { moved as movedReason, reason } from './reasons';
 import type { Fixture, Reason } from './types';
 import { called, capital } from './wording';
 
 /** Metres between the places that are looked at along a wall. */
 const grain = 0.25;
+/** How many times as bright as the row the wall under a gable's light may be before the row follows: our assumption, well inside rule wall.spacing. */
+const outstanding = 2;
 
 /** Walls alike in height and texture share one computation: it is the dearest of the stage. */
 export function placeWalls(d: Drafting, walls: readonly Wall[]): void {
@@ -39,11 +54,27 @@ function placeWall(d: Drafting, wall: Wall, planFor: (wall: Wall, model: Fixture
 	new WallLights(d, wall, wall.light, planFor).place();
 }
 
+/** What is said alike of every lamp of a row. */
+interface RowSaid {
+	plan: WallPlan;
+	level: WallLevel;
+	stations: readonly number[];
+}
+/** A lamp as it comes out: where along the wall and how high it is aimed. */
+interface Lit {
+	along: number;
+	height: number;
+	model: FixtureModel;
+	reasons: Reason[];
+}
 /** A place for a lamp of the row, settled before any of them stands. */
 interface Spot {
+	/** Metres along the wall. */
+	station: number;
 	p: Point;
-	foot: Point;
 	setback: number;
+	/** The light in it that shines up into the gable. */
+	gable: GableLamp | null;
 	/** Why it is not where an even row would have it. */
 	notThere: Reason[];
 }
@@ -58,7 +89,7 @@ class WallLights {
 	readonly #sample: FixtureModel;
 	readonly #plan: WallPlan;
 	readonly #spacing: number;
-	readonly #porches: Span[];
+	readonly #porches: Porch[];
 	readonly #closed: Span[];
 	readonly #inTheWay = new Set<Cause>();
 
@@ -77,35 +108,84 @@ class WallLights {
 		this.#plan = planFor(wall, this.#sample);
 		this.#spacing = Math.max(this.#plan.spacing, wall.length / mostOnWall);
 		this.#porches = porchSpans(wall, d.site.areas);
-		this.#closed = closedSpans(wall, this.#porches);
+		this.#closed = closedSpans(wall, this.#porches, (porch) => this.#beside(porch));
 	}
 
 	place(): void {
 		const wall = this.#wall;
 		const plan = this.#plan;
 		const target: Fixture['target'] = { kind: 'wall', id: wall.id };
-		const piers = piersOf(wall.length, [...wall.openings, ...this.#porches]);
+		const piers = piersOf(wall.length, [...beforeLamps(wall), ...this.#porches]);
 		const shifts = new Map<number, number>();
 		const stations = this.#stations(piers, shifts);
+		const gable = gableLamps(wall, plan, stations, this.#spacing, this.#d.figures);
 		// All places before the first lamp stands: one lamp of the row is not in the way of the next.
-		const spots = stations.flatMap((at) => this.#spot(at, shifts.get(at)) ?? []);
-		const level = this.#level(stations);
-		const reasons = new Map(
-			plan.setbacks.map((setback) => [setback, wallReasons(this.#d, wall, plan, level, stations, setback)])
+		const spots = stations.flatMap(
+			(at) => this.#spot(at, shifts.get(at), gable.find(({ station }) => station === at) ?? null) ?? []
 		);
-		for (const { p, foot, setback, notThere } of spots)
+		const up = new Map(spots.flatMap((spot) => (spot.gable ? [[spot, this.#gableLight(spot.gable, spot)]] : [])));
+		const level = this.#level(stations, [...up.values()]);
+		const row: RowSaid = { plan, level, stations };
+		for (const spot of spots) {
+			const light = up.get(spot);
+			const lamp = spot.gable && light ? this.#upLamp(spot.gable, light, spot, row) : this.#rowLamp(spot, row);
+			const { along, height, model, reasons } = lamp;
 			this.#d.place({
 				target,
 				role: plan.technique,
 				technique: plan.technique,
-				at: p,
-				model: level.model,
-				aim: { x: foot.x, y: foot.y, z: plan.row.aimHeight },
-				reasons: [...reasons.get(setback)!, ...notThere]
+				at: spot.p,
+				model,
+				aim: { ...moved(wall.from, this.#along, along), z: height },
+				reasons: [...reasons, ...spot.notThere]
 			});
-		const inTheWay = [...this.#inTheWay];
-		const porches = this.#porches;
-		wallFindings(this.#d, wall, target, { plan, level, spacing: this.#spacing, stations, piers, porches, inTheWay });
+		}
+		wallFindings(this.#d, wall, target, {
+			plan,
+			level,
+			spacing: this.#spacing,
+			stations,
+			piers,
+			porches: this.#porches,
+			caught: this.#porches.some((porch) => this.#beside(porch) > rules['wall.openings'].figures.clear),
+			gableDark: litGable(wall, this.#d.figures) !== null && gable.length === 0,
+			inTheWay: [...this.#inTheWay]
+		});
+	}
+
+	/** A lamp of the row as all are, but aimed lower where it stands under a window of the upper floor. */
+	#rowLamp({ station, setback }: Spot, { plan, level, stations }: RowSaid): Lit {
+		const { aimHeight, lampHeight } = plan.row;
+		const beam = { wanted: aimHeight, setback, lampHeight, beamAngle: level.model.lamp.beamAngle };
+		const height = plan.technique === 'graze' ? aimHeight : aimUnder(this.#wall, station, beam);
+		const lowered = height < aimHeight - 1e-9 ? height : null;
+		const reasons = wallReasons(this.#d, this.#wall, plan, level, stations, { setback, lowered });
+		return { along: station, height, model: level.model, reasons };
+	}
+	#gableLight(gable: GableLamp, { setback }: Spot): GableLight {
+		const band = wallBand(this.#d.site.surroundings, this.#wall.finish);
+		const models = [...this.#d.pick.all('spot').filter(({ mount }) => mount === 'stake'), ...this.#washes];
+		const { middle } = this.#plan.row;
+		return gableLight(gable, setback, models, { band, aim: wallAim(band, this.#light), middle });
+	}
+	/** The lamp under the gable, and how it is turned up to it. */
+	#upLamp(gable: GableLamp, light: GableLight, { setback }: Spot, { plan, level, stations }: RowSaid): Lit {
+		// Where the row's own distance has to do, that is what is said of it.
+		const further = wallSetbacks(plan.technique, gable.litHeight, this.#sample, this.#d.figures);
+		const own = further.includes(setback) ? { ...plan, litHeight: gable.litHeight } : plan;
+		const shared = wallReasons(this.#d, this.#wall, own, level, stations, { setback, lowered: null });
+		return {
+			along: gable.along,
+			height: gable.height,
+			model: light.model,
+			reasons: [
+				...shared.filter(({ rule }) => rule !== 'wall.level'),
+				...gableReasons(this.#d, this.#wall, gable, light)
+			]
+		};
+	}
+	#beside(porch: Porch): number {
+		return besidePorch(porch, this.#plan.row, this.#sample.lamp.beamAngle);
 	}
 
 	#stations(piers: readonly Span[], shifts: Map<number, number>): readonly number[] {
@@ -142,13 +222,13 @@ class WallLights {
 		return this.#closed.some((span) => at > span.start + 1e-9 && at < span.end - 1e-9);
 	}
 	/** The first setback of the rule at which a lamp may stand, with what kept it from the one wanted. */
-	#setback(at: number): { setback: number; first: Cause | null } | null {
+	#setback(at: number, setbacks = this.#plan.setbacks): { setback: number; first: Cause | null } | null {
 		let first: Cause | null = null;
-		for (const setback of this.#plan.setbacks) {
+		for (const setback of setbacks) {
 			const cause = this.#blocked(at, setback);
 			if (!cause) return { setback, first };
 			first ??= cause;
-			this.#inTheWay.add(cause);
+			if (setbacks === this.#plan.setbacks) this.#inTheWay.add(cause);
 		}
 		return null;
 	}
@@ -156,18 +236,21 @@ class WallLights {
 		return at >= 0 && at <= this.#wall.length && !this.#isClosed(at) && this.#setback(at) !== null;
 	}
 
-	#spot(at: number, from: number | undefined): Spot | null {
-		const found = this.#setback(at);
+	#spot(at: number, from: number | undefined, gable: GableLamp | null): Spot | null {
+		// A higher wall wants the lamp further off; where there is no room for that it stands in the row.
+		const further = gable ? wallSetbacks(this.#plan.technique, gable.litHeight, this.#sample, this.#d.figures) : [];
+		const found = this.#setback(at, [...further, ...this.#plan.setbacks]);
 		if (!found) return null;
+		const wanted = further[0] ?? this.#plan.setbacks[0]!;
 		return {
+			station: at,
 			p: this.#point(at, found.setback),
-			foot: moved(this.#wall.from, this.#along, at),
 			setback: found.setback,
-			notThere: [...this.#notSetback(found), ...(from === undefined ? [] : this.#notAlong(at, from))]
+			gable,
+			notThere: [...this.#notSetback(found, wanted), ...(from === undefined ? [] : this.#notAlong(at, from))]
 		};
 	}
-	#notSetback({ setback, first }: { setback: number; first: Cause | null }): Reason[] {
-		const wanted = this.#plan.setbacks[0]!;
+	#notSetback({ setback, first }: { setback: number; first: Cause | null }, wanted: number): Reason[] {
 		if (!first) return [];
 		return [movedReason(this.#d, first, Math.abs(setback - wanted), `${this.#d.len(wanted)} off the wall`)];
 	}
@@ -176,17 +259,29 @@ class WallLights {
 		const where = 'where an even row has it';
 		const cause = this.#blocked(from, this.#plan.setbacks[0]!);
 		if (!this.#isClosed(from)) return cause ? [movedReason(this.#d, cause, aside, where)] : [];
-		const because = `Not ${where}, ${this.#d.len(aside)} from here: that is before a door, a window or the porch.`;
-		return [reason('wall.openings', aside, 'm', because, { notHere: true })];
+		const { clear } = rules['wall.openings'].figures;
+		const porch = this.#porches.find(
+			(one) => from > one.start - this.#beside(one) && from < one.end + this.#beside(one)
+		);
+		const door = beforeLamps(this.#wall).some(({ start, end }) => from > start - clear && from < end + clear);
+		const not = `Not ${where}, ${this.#d.len(aside)} from here`;
+		if (porch && !door)
+			return [reason('wall.porch', aside, 'm', `${not}: ${porchWords(this.#d, porch)}.`, { notHere: true })];
+		return [reason('wall.openings', aside, 'm', `${not}: that is before a door or a window.`, { notHere: true })];
 	}
 
-	/** The lamp for the row, and its lux on the wall at mid-height. */
-	#level(stations: readonly number[]): WallLevel {
+	/**
+	 * The lamp for the row, and its lux on the wall at mid-height. Beside a light for the gable, which lights the wall below it
+	 * too, the row is brighter, within its band, so that the middle does not stand out.
+	 */
+	#level(stations: readonly number[], up: readonly GableLight[]): WallLevel {
 		const apart = stations.length > 1 ? (stations.at(-1)! - stations[0]!) / (stations.length - 1) : this.#plan.spacing;
 		const perLumen = rowExtremes(lampOnWall(this.#plan.row), apart).mean / this.#sample.lamp.lumens;
 		const band = wallBand(this.#d.site.surroundings, this.#wall.finish);
 		const models = this.#washes.length > 0 ? this.#washes : [this.#sample];
-		const model = lampForWall(models, perLumen, wallAim(band, this.#light));
+		const beside = Math.max(0, ...up.map(({ below }) => below)) / outstanding;
+		const aim = Math.min(Math.max(wallAim(band, this.#light), beside), band.high);
+		const model = lampForWall(models, perLumen, aim);
 		return { model, lux: perLumen * model.lamp.lumens, ...band };
 	}
 }

@@ -5,7 +5,7 @@ import type { FigureUnit, SettableKey } from './settings';
 import { formatLength, type UnitSystem } from './units';
 
 export type FixedUnit =
-	FigureUnit | 'lx' | 'K' | 'V' | 'A' | '°C' | 'years' | 'days' | 'times' | 'power' | 'place' | 'money';
+	FigureUnit | 'lx' | 'cd' | 'K' | 'V' | 'A' | '°C' | 'years' | 'days' | 'times' | 'power' | 'place' | 'money';
 type Words = readonly [label: string, unit: FixedUnit];
 type AllWords = {
 	[R in RuleId as keyof (typeof rules)[R]['figures'] extends never ? never : R]: {
@@ -51,6 +51,7 @@ export const figureWords: AllWords = {
 	},
 	'wall.spacing': { ratio: ['Brightest to darkest, at most', 'ratio'] },
 	'wall.openings': { clear: ['Beside a door or window', 'm'] },
+	'wall.gable': { up: ['Aimed, of the way from eaves to point', 'share'], least: ['A lower gable is not lit', 'm'] },
 	'wall.level': {
 		darkLow: ['Dark surroundings, from', 'lx'],
 		darkHighLight: ['Dark surroundings, light finish, to', 'lx'],
@@ -70,6 +71,28 @@ export const figureWords: AllWords = {
 		ratio: ['Average to least, at most', 'ratio'],
 		tread: ['On each tread', 'lx']
 	},
+	'bed.spacing': {
+		soft: ['Edge of a pool in a bed lit softly', 'lx'],
+		bright: ['Edge of a pool in a bed lit brightly', 'lx']
+	},
+	'bed.inset': {
+		back: ['Light inside the edge that is looked at', 'm'],
+		clear: ['Nothing of it nearer to an edge than', 'm'],
+		alongside: ['A walk looks at a bed within', 'm']
+	},
+	'seat.light': { two: ['Two lights from so far across', 'm'] },
+	'number.light': {
+		lamp: ['Lamp above the ground', 'm'],
+		number: ['Number above the ground', 'm'],
+		washed: ['A wall light serves within', 'm']
+	},
+	'number.sign': {
+		two: ['Two lights from a width of', 'm'],
+		stand: ['Stands off, of the height of its middle over the lamp', 'share'],
+		middle: ['Middle of a sign on posts', 'm'],
+		dark: ['On its middle', 'lx'],
+		bright: ['On its middle, in a town', 'lx']
+	},
 	'drive.setback': { clear: ['Nothing of the lamp nearer than', 'm'], stake: ['Stake from the edge', 'm'] },
 	'drive.mouth': { flare: ['Corner a turning car cuts, radius', 'm'] },
 	'drive.spacing': {
@@ -78,6 +101,21 @@ export const figureWords: AllWords = {
 		longFrom: ['A drive is long from', 'm']
 	},
 	'drive.sight': { head: ['Heads below', 'm'], eye: ["A driver's eye", 'm'] },
+	'glare.level': {
+		cowl: ['The bare lamp is hidden from, off its beam', 'deg'],
+		candela: ['Glare from', 'cd'],
+		within: ['Glare within', 'm']
+	},
+	'light.maintained': { lumens: ['Left of new, lamps', 'share'], dirt: ['Left of that, dirt', 'share'] },
+	'light.existing': { edge: ['At the edge of its reach', 'lx'] },
+	'spill.boundary': {
+		ruralLate: ['Late, in the country', 'lx'],
+		suburbLate: ['Late, in a suburb', 'lx'],
+		townLate: ['Late, in a town', 'lx'],
+		ruralEarly: ['In the evening, in the country', 'lx'],
+		suburbEarly: ['In the evening, in a suburb', 'lx'],
+		townEarly: ['In the evening, in a town', 'lx']
+	},
 	'place.clear': {
 		apart: ['Between two lights', 'm'],
 		doorFront: ['Clear before a door', 'm'],
@@ -131,6 +169,7 @@ export const figureWords: AllWords = {
 		treeFurther: ['Second and further lights of a tree', 'place'],
 		wall: ['Walls, from their ends in', 'place'],
 		tree: ['Trees', 'place'],
+		bed: ['Beds', 'place'],
 		seating: ['Seats', 'place'],
 		driveThin: ['Every other light along a drive', 'place'],
 		walkThin: ['Every other light of a straight walk', 'place'],
@@ -152,12 +191,22 @@ export const fixedWhy: Partial<Record<RuleId, string>> = {
 	'tree.growth': 'It changes nothing on the plan.',
 	'wall.setback': 'The lamps of the list reach that high; a lower wall has no room for a wash.',
 	'wall.openings': 'A lamp nearer shines into a room or lies underfoot.',
+	'wall.gable': 'Aimed lower, the point stays dark; higher, half the light goes past it into the sky.',
 	'wall.level': 'Published levels. How bright a wall is, you say where the house is asked about.',
 	'path.first': 'The survey of your walks counts bends by it.',
 	'path.level': 'Published levels: by less, a foot misses a step.',
+	'bed.spacing': 'Whether a bed is lit softly or brightly, you say where it is asked about.',
+	'bed.inset': 'Edgers and mowers stray that far. Move a light on the layout page where your plants want it.',
+	'seat.light': 'Add or take away a light on the layout page.',
+	'number.light': 'Where the number hangs you say where it is asked about.',
+	'number.sign': 'It follows from the beam of the lamps. Move a light on the layout page.',
 	'drive.setback': 'Tyres and snow shovels stray that far whatever anybody likes.',
 	'drive.spacing': 'Where a drive begins to be long only chooses between the two spacings.',
 	'drive.sight': 'Glare at a driver is a danger to others.',
+	'glare.level': 'It only decides what the plan warns you of. Look for yourself on the first night.',
+	'light.maintained': 'It belongs to lamps and weather: clean the glass and more is left.',
+	'light.existing': 'Tell its reach where lights are asked about.',
+	'spill.boundary': 'Published levels, and what is at stake is your neighbour’s sleep.',
 	'place.clear': 'A spade needs that room between two lamps; the foot of a trunk is the tree’s own.',
 	'warm.colour': 'You choose the colour where lamps are asked about.',
 	'water.clear': 'A safety figure of the code. Nobody gets to set it lower.',

@@ -121,10 +121,26 @@ export const rules = {
 	'wall.openings': rule(
 		'wall.openings',
 		'Doors and windows',
-		'None in front of a door or a garage door, none under a window it would shine into; piers and corners first.',
+		'None in front of a door or a garage door, none under a ground-floor window it would shine into; under a window of the upper floor a wash is aimed so low that the sill lies at the edge of its beam, and grazing light skims past. Piers and corners first.',
 		'Nobody wants a lamp in the window or underfoot.',
 		'practice',
 		{ clear: 0.3 }
+	),
+	'wall.gable': rule(
+		'wall.gable',
+		'Gables',
+		'Of a row under a gable that rises 0.3 m (1 ft) or more, the lamp under its middle, or the two on either side, shines up into it: off the wall by a quarter to a third of all that is lit, aimed two thirds of the way from the eaves to the point, in the narrowest beam that fills the gable there.',
+		'A row aimed at the wall below leaves the gable to the dark, and the house without its shape.',
+		'practice',
+		{ up: 2 / 3, least: 0.3 }
+	),
+	'wall.porch': rule(
+		'wall.porch',
+		'Porch roofs',
+		'None under or before a porch; beside one with a roof, where the beam passes the underside of the roof on its way up the wall, so far off that half the beam clears its edge.',
+		'A roof catches the beam: the underside glares, and the wall above lies in its shadow.',
+		'practice',
+		{}
 	),
 	'wall.level': rule(
 		'wall.level',
@@ -153,7 +169,7 @@ export const rules = {
 	'path.first': rule(
 		'path.first',
 		'Where a path light comes first',
-		'Where people decide or stumble: the entry, each bend over 30 degrees, each junction, head and foot of steps; then evenly between.',
+		'Where people decide or stumble: the entry, each bend over 30 degrees, each junction, each gate, where the walk leaves a patio, head and foot of steps; then evenly between. At a gate just before the reach of its leaf, or just beyond where there is no walk before.',
 		'That is where a foot goes wrong.',
 		'practice',
 		{ bend: 30 }
@@ -174,6 +190,46 @@ export const rules = {
 		'iesLevels',
 		{ walk: 5, ratio: 5, tread: 11 }
 	),
+	'bed.spacing': rule(
+		'bed.spacing',
+		'Lights in a bed',
+		'Low shaded lights stand so far apart that their pools meet where each has fallen to 2 lx (0.2 fc) on bare ground, softly, or to 5 lx (0.5 fc), brightly: with our LED lamps about 3 m (10 ft) and 2.5 m (8 ft), and never half of that. A light beside a walk, a drive or a seat whose pool reaches the bed is counted.',
+		'Pools that meet read as one bed; with dark between them it is a row of spots.',
+		'memory',
+		{ soft: 2, bright: 5 }
+	),
+	'bed.inset': rule(
+		'bed.inset',
+		'Inside the edge of a bed',
+		'A light stands 450 mm (18 in) inside the edge that is looked at, from a walk or drive within 1 m (3 ft) or from the street; in a narrow bed less, but nothing of it nearer than 150 mm (6 in) to an edge that is cut or mown.',
+		'Low plants in front hide it by day, edger and mower pass it; from the middle of a bed its light would not reach the front.',
+		'practice',
+		{ back: 0.45, clear: 0.15, alongside: 1 }
+	),
+	'seat.light': rule(
+		'seat.light',
+		'Light by a seat',
+		'One soft light at the edge of a place to sit, two from 3 m (10 ft) across; behind the chairs, away from the way in.',
+		'Enough to find a seat and a glass by, and nothing in the eyes of those who sit.',
+		'practice',
+		{ two: 3 }
+	),
+	'number.light': rule(
+		'number.light',
+		'House number',
+		'One small shielded light by the number, on the wall about 1.7 m (5 ft 7 in) up for a number at 1.5 m (4 ft 11 in); a light that washes the wall within 1 m (3 ft) of it serves as well.',
+		'A visitor, or an ambulance, has to find it.',
+		'memory',
+		{ lamp: 1.7, number: 1.5, washed: 1 }
+	),
+	'number.sign': rule(
+		'number.sign',
+		'Sign or plaque',
+		'One light on the ground in front, two from 1.5 m (5 ft) of width; off by three quarters of the height of its middle, further for a wide one so that the beam takes in its width; aimed at its middle, with the least lamp that gives 20 lx (2 fc) there, 40 (4) in a town.',
+		'From in front its light goes to the sign and not to whoever reads it; from too near only the foot of it shows.',
+		'memory',
+		{ two: 1.5, stand: 0.75, middle: 0.9, dark: 20, bright: 40 }
+	),
 	'drive.setback': rule(
 		'drive.setback',
 		'Back from the drive',
@@ -185,7 +241,7 @@ export const rules = {
 	'drive.mouth': rule(
 		'drive.mouth',
 		'Mouth of the drive',
-		'A matched pair marks both sides where the drive meets the street, outside the turning sweep of a car; where wheels run off, one more just outside that edge.',
+		'A matched pair marks both sides where the drive meets the street, outside the turning sweep of a car; just outside gate posts that stand there, so that no leaf and no post hides it; where wheels run off, one more just outside that edge.',
 		'It is the place that drivers look for.',
 		'practice',
 		{ flare: 1 }
@@ -214,10 +270,42 @@ export const rules = {
 		'practice',
 		{}
 	),
+	'glare.level': rule(
+		'glare.level',
+		'A lamp that dazzles',
+		'A lamp counts as seen from less than 45 degrees off its beam: further round, its cowl or the rim of its well hides it. More than 50 cd towards an eye within 20 m (66 ft) is called glare: about what a bare bulb of 600 lm sends.',
+		'In the dark the eye has opened up, and one bright point closes it again.',
+		'memory',
+		{ cowl: 45, candela: 50, within: 20 }
+	),
+	'light.maintained': rule(
+		'light.maintained',
+		'Light after a few years',
+		'Light is counted as it will be: 90 % of new for the ageing of the lamps, and 90 % of that for dirt on the glass.',
+		'A plan that is right on the first night only is too dim from the second year on.',
+		'memory',
+		{ lumens: 0.9, dirt: 0.9 }
+	),
+	'light.existing': rule(
+		'light.existing',
+		'How strong a light is that is there',
+		'A street lamp or porch light is taken to be as strong as gives 1 lx on the ground at the edge of the reach you told.',
+		'Nobody knows its lumens; how far one sees by it anybody can pace out.',
+		'memory',
+		{ edge: 1 }
+	),
+	'spill.boundary': rule(
+		'spill.boundary',
+		"Light at a neighbour's window",
+		"Late at night at most 1 lx in the country, 2 in a suburb, 5 in a town on a neighbour's window; in the evening 2, 5 and 10. The late figures are kept.",
+		'Nobody should have to draw a curtain against your garden.',
+		'en12193',
+		{ ruralLate: 1, suburbLate: 2, townLate: 5, ruralEarly: 2, suburbEarly: 5, townEarly: 10 }
+	),
 	'place.clear': rule(
 		'place.clear',
 		'Where no lamp stands',
-		"Not in paving, house, porch or seating place, not outside the lot; 1 m clear in front of a door and 5 m, a car's length, in front of a garage door; 0.3 m clear of the receptacle and of another light; off the foot of a trunk, which spreads by about a quarter of its thickness; an uplight not under the eaves.",
+		"Not in paving, house, porch or seating place, not outside the lot; out of reach of a gate's leaf, which is as long as its walk is wide and may swing either way; 1 m clear in front of a door and 5 m, a car's length, in front of a garage door; 0.3 m clear of the receptacle and of another light; off the foot of a trunk, which spreads by about a quarter of its thickness; an uplight not under the eaves.",
 		'It would be kicked, run over, dug up or shut in; a beam under the eaves stops there.',
 		'memory',
 		{ apart: 0.3, doorFront: 1, garageFront: 5, receptacle: 0.3, eaves: 0.6, flare: 0.25 }
@@ -441,11 +529,22 @@ export const rules = {
 	'budget.order': rule(
 		'budget.order',
 		'What is left out first',
-		'To keep to a budget, beauty goes first: second and further lights on a tree, then walls from their ends in, trees, seats. Then way-finding: every other light along a drive, every other along the straights of a walk, then the rest of a drive, then of a walk. In beauty all that was asked for softly goes before anything asked for brightly; of two alike the smaller goes first. Lights for steps, entries, bends, junctions, places where wheels run off, the mouth of a drive and the house number are never left out, nor what you set by hand.',
+		'To keep to a budget, beauty goes first: second and further lights on a tree, then walls from their ends in, trees, beds, seats. Then way-finding: every other light along a drive, every other along the straights of a walk, then the rest of a drive, then of a walk. In beauty all that was asked for softly goes before anything asked for brightly; of two alike the smaller goes first. Lights for steps, entries, bends, junctions, gates, places where wheels run off, the mouth of a drive and the house number or sign are never left out, nor what you set by hand.',
 		'A dark tree is a pity; a dark step is a fall. A car brings its own light.',
 		'practice',
 		// Places in the order, and the least part of a wall's row that stays before the rest goes at once.
-		{ treeFurther: 1, wall: 2, tree: 3, seating: 4, driveThin: 5, walkThin: 6, drive: 7, walk: 8, wallLeast: 0.5 }
+		{
+			treeFurther: 1,
+			wall: 2,
+			tree: 3,
+			bed: 4,
+			seating: 5,
+			driveThin: 6,
+			walkThin: 7,
+			drive: 8,
+			walk: 9,
+			wallLeast: 0.5
+		}
 	),
 	'budget.count': rule(
 		'budget.count',

@@ -1,13 +1,14 @@
 import type { Point } from '../shared/geometry';
 import { centroid, circle, ellipse, polygonArea, rectangle } from '../shared/geometry';
-import { calledThe, capital, seatingAcross, waterSize, type YardPoint } from '../yard';
-import { partFor, type House } from './house';
+import { calledThe, capital, seatingAcross, take, waterSize, type Yard, type YardPoint } from '../yard';
+import { partFor, type FrontPart, type House } from './house';
 import { measure, report, type Survey } from './survey';
 import type { Area } from './types';
 
 /** No bed is smaller than a sheet of paper, square metres. */
 const leastBed = 0.062;
 
+type YardPorch = NonNullable<Yard['house']['porches']>[number];
 const onPlan = (p: YardPoint): Point => ({ x: p.along, y: p.out });
 
 /** Porches, beds, seating places and water. What has no place yet is left out and said. */
@@ -29,6 +30,8 @@ function porches(survey: Survey, house: House): Area[] {
 			const message = `The porch stands beside the front, not at it: the front is ${measure(survey, house.width)} long. Check how far from the left corner it is.`;
 			report(survey, 'look', 'porch-off-front', { kind: 'porch', id: porch.id }, message);
 		}
+		const roofed = porch.roof !== false;
+		const under = roofed ? underside(survey, porch, part) : null;
 		const polygon = rectangle(
 			{ x: porch.along, y: part.out },
 			{ x: porch.along + porch.width, y: part.out + porch.depth }
@@ -41,10 +44,31 @@ function porches(survey: Survey, house: House): Area[] {
 				polygon,
 				centre: centroid(polygon),
 				light: 'none',
-				sort: porch.roof === false ? 'open' : 'roofed'
+				sort: roofed ? 'roofed' : 'open',
+				...(under === null ? {} : { under })
 			}
 		];
 	});
+}
+/** Underside of a porch's roof where it is not told, metres, from memory; never above the eaves it leans against. */
+const usualUnder = 2.4;
+
+/** Height of the underside of a porch's roof above the ground, metres. */
+function underside(survey: Survey, { id, under }: YardPorch, part: FrontPart): number {
+	const about = { kind: 'porch', id };
+	const value = Math.min(usualUnder, part.eaves);
+	const height = take(survey.ledger, under, {
+		path: `house.porches.${id}.under`,
+		about,
+		value,
+		says: part.light === 'none' ? null : `The underside of the porch roof is taken to be ${measure(survey, value)} up.`,
+		needed: null
+	});
+	if (height > Math.max(part.eaves, part.peak ?? 0)) {
+		const message = `The underside of the porch roof is ${measure(survey, height)} up, above the eaves of the wall behind it at ${measure(survey, part.eaves)}. Check both heights.`;
+		report(survey, 'look', 'porch-above-eaves', about, message);
+	}
+	return height;
 }
 function beds(survey: Survey): Area[] {
 	return (survey.yard.spots.beds ?? []).flatMap((bed): Area[] => {
@@ -61,7 +85,9 @@ function beds(survey: Survey): Area[] {
 			report(survey, 'look', 'bed-no-area', { kind: 'bed', id: bed.id }, message);
 			return [];
 		}
-		return [{ id: bed.id, name: bed.name, kind: 'bed', polygon, centre: centroid(polygon), light: 'none' }];
+		return [
+			{ id: bed.id, name: bed.name, kind: 'bed', polygon, centre: centroid(polygon), light: bed.light ?? 'none' }
+		];
 	});
 }
 function seating(survey: Survey): Area[] {

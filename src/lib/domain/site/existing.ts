@@ -1,4 +1,4 @@
-import { calledThe, existingLightFacts } from '../yard';
+import { calledThe, existingLightFacts, signWidth } from '../yard';
 import type { Survey } from './survey';
 import type { ExistingLight, Site } from './types';
 
@@ -16,14 +16,25 @@ export function existingLights(survey: Survey): ExistingLight[] {
 		return [{ id: light.id, name: light.name, kind: light.kind, at: { x: light.at.along, y: light.at.out }, ...facts }];
 	});
 }
-/** House numbers that are to be lit. */
+/** House numbers and signs that are to be lit. */
 export function houseNumbers(survey: Survey): Site['houseNumber'] {
 	return (survey.yard.spots.numbers ?? []).flatMap((number) => {
 		if (!number.light) return [];
 		if (!number.at) {
-			survey.ledger.missing.push({ path: `spots.numbers.${number.id}.at`, message: 'Where the house number is.' });
+			survey.ledger.missing.push({
+				path: `spots.numbers.${number.id}.at`,
+				message: `Where ${calledThe(number.name ?? '', number.kind === 'sign' ? 'sign' : 'house number')} is.`
+			});
 			return [];
 		}
-		return [{ id: number.id, at: { x: number.at.along, y: number.at.out } }];
+		return [
+			{
+				id: number.id,
+				name: number.name ?? '',
+				kind: number.kind ?? 'number',
+				width: number.kind === 'sign' ? signWidth(number, survey.units, survey.ledger) : 0,
+				at: { x: number.at.along, y: number.at.out }
+			}
+		];
 	});
 }

@@ -55,6 +55,7 @@ export function gardenWalls(
 				outward: side.outward,
 				length: distance(from, to),
 				height: facts.height,
+				peak: null,
 				finish: facts.finish,
 				texture: facts.texture,
 				light: told.light ?? 'none',

@@ -18,7 +18,7 @@ export function distanceToStrip(p: Point, strip: Strip): number {
 export function builtAt(
 	site: Pick<Site, 'house' | 'strips' | 'areas'>,
 	p: Point
-): { kind: 'house' | 'walk' | 'drive' | 'porch' | 'water' | 'seating'; id: string } | null {
+): { kind: 'house' | 'walk' | 'drive' | 'paved' | 'porch' | 'water' | 'seating'; id: string } | null {
 	if (distanceToPolygon(p, site.house) < 0) return { kind: 'house', id: 'house' };
 	const strip = site.strips.find((strip) => distanceToStrip(p, strip) < 0);
 	if (strip) return { kind: strip.kind, id: strip.id };

@@ -11,6 +11,10 @@ export interface FrontPart {
 	to: number;
 	out: number;
 	wall: string;
+	/** Height of its eaves, and of the point of its gable; null without one. */
+	eaves: number;
+	peak: number | null;
+	light: Wall['light'];
 }
 export interface House {
 	/** Ring, empty while the front is not known: from the back left corner along the front to the back right one. */
@@ -23,6 +27,10 @@ export interface House {
 }
 /** The shallowest the house can be behind a part of its front that stands back, metres. */
 const shallowest = 1;
+/** Eaves from here up are three storeys or more, metres: our assumption. */
+const threeStoreys = 9;
+/** A gable that rises by more than this for each metre in is a spire, or a slip of the pen: our assumption. */
+const spire = 3;
 
 /** House outline and walls from the parts of the front. A front not told yet gives an empty outline and no walls. */
 export function makeHouse(survey: Survey): House {
@@ -36,7 +44,7 @@ export function makeHouse(survey: Survey): House {
 		ledger.missing.push({ path: 'house.sections', message: 'How long the house front is.' });
 		return { outline: [], parts: [], walls: [], eaves: facts.eaves, width: 0 };
 	}
-	const parts = frontParts(survey, sections, facts.depth);
+	const parts = frontParts(survey, sections, facts);
 	const width = parts.at(-1)!.to;
 	const back = -facts.depth;
 	const front = parts.flatMap((part): Point[] => [
@@ -46,37 +54,37 @@ export function makeHouse(survey: Survey): House {
 	const corners = front.filter((p, i) => i === 0 || distance(p, front[i - 1]!) > 1e-9);
 	const outline = [{ x: 0, y: back }, ...corners, { x: width, y: back }];
 
-	const wall = (id: string, name: string, from: Point, to: Point, light: Wall['light'], isFront: boolean): Wall => ({
-		id,
-		name,
+	type Told = Pick<Wall, 'id' | 'name' | 'from' | 'to' | 'height'> & Partial<Pick<Wall, 'light' | 'peak' | 'front'>>;
+	const wall = (told: Told): Wall => ({
+		peak: null,
+		light: 'none',
+		front: false,
+		...told,
 		of: 'house',
-		from,
-		to,
-		outward: rightOf(towards(from, to)),
-		length: distance(from, to),
-		height: facts.eaves,
+		outward: rightOf(towards(told.from, told.to)),
+		length: distance(told.from, told.to),
 		finish: facts.finish,
 		texture: facts.texture,
-		light,
-		openings: [],
-		front: isFront
+		openings: []
 	});
 	const walls: Wall[] = [
-		wall(
-			'left',
-			'left side of the house',
-			{ x: 0, y: back },
-			{ x: 0, y: parts[0]!.out },
-			house.left?.light ?? 'none',
-			false
-		)
+		wall({
+			id: 'left',
+			name: 'left side of the house',
+			from: { x: 0, y: back },
+			to: { x: 0, y: parts[0]!.out },
+			height: parts[0]!.eaves,
+			light: house.left?.light ?? 'none'
+		})
 	];
 	parts.forEach((part, i) => {
 		const before = parts[i - 1];
 		if (before && Math.abs(before.out - part.out) > 1e-9) {
 			const name = `return between parts ${i} and ${i + 1} of the front`;
-			const from = { x: part.from, y: before.out };
-			walls.push(wall(`return-${i}`, name, from, { x: part.from, y: part.out }, 'none', false));
+			const [from, to] = [before, part].map(({ out }) => ({ x: part.from, y: out }));
+			// It is a side of the part that stands further out.
+			const { eaves } = part.out > before.out ? part : before;
+			walls.push(wall({ id: `return-${i}`, name, from: from!, to: to!, height: eaves }));
 		}
 		const section = sections[i]!;
 		if (section.light === undefined) {
@@ -84,28 +92,57 @@ export function makeHouse(survey: Survey): House {
 			ledger.missing.push({ path: `house.sections.${section.id}.light`, message: `Whether to light ${which}.` });
 		}
 		const name = parts.length === 1 ? 'front of the house' : `front, part ${i + 1} of ${parts.length}`;
-		walls.push(
-			wall(part.wall, name, { x: part.from, y: part.out }, { x: part.to, y: part.out }, section.light ?? 'none', true)
-		);
+		const { eaves: height, peak, light } = part;
+		const [from, to] = [part.from, part.to].map((x) => ({ x, y: part.out }));
+		walls.push(wall({ id: part.wall, name, from: from!, to: to!, height, peak, light, front: true }));
 	});
 	walls.push(
-		wall(
-			'right',
-			'right side of the house',
-			{ x: width, y: parts.at(-1)!.out },
-			{ x: width, y: back },
-			house.right?.light ?? 'none',
-			false
-		)
+		wall({
+			id: 'right',
+			name: 'right side of the house',
+			from: { x: width, y: parts.at(-1)!.out },
+			to: { x: width, y: back },
+			height: parts.at(-1)!.eaves,
+			light: house.right?.light ?? 'none'
+		})
 	);
-	if (facts.eaves > 9 && lit) {
-		const message = `Eaves ${measure(survey, facts.eaves)} up are three storeys or more. Check the height: garden lamps reach about two storeys.`;
-		report(survey, 'look', 'eaves-high', { kind: 'house', id: 'house' }, message);
-	}
+	if (lit) tooHigh(survey, facts.eaves, sections);
 	return { outline, parts, walls, eaves: facts.eaves, width };
 }
 
-function frontParts(survey: Survey, sections: readonly YardSection[], depth: number): FrontPart[] {
+function tooHigh(survey: Survey, eaves: number, sections: readonly YardSection[]): void {
+	const told = [
+		{ about: { kind: 'house', id: 'house' }, height: eaves },
+		...sections.map((section) => ({ about: { kind: 'section', id: section.id }, height: section.eaves ?? 0 }))
+	];
+	for (const { about, height } of told) {
+		if (height <= threeStoreys) continue;
+		const message = `Eaves ${measure(survey, height)} up are three storeys or more. Check the height: garden lamps reach about two storeys.`;
+		report(survey, 'look', 'eaves-high', about, message);
+	}
+}
+
+/** The point of a part's gable, with a finding about one that cannot be; null where there is none. */
+function peakOf(survey: Survey, { id, width, gable }: YardSection, which: string, eaves: number): number | null {
+	if (gable === undefined) return null;
+	const about = { kind: 'section', id };
+	if (gable <= eaves) {
+		const message = `The point of the gable ${which} is ${measure(survey, gable)} up, not above its eaves at ${measure(survey, eaves)}. Measure both from the ground.`;
+		report(survey, 'look', 'gable-below-eaves', about, message);
+		return null;
+	}
+	if (gable - eaves > (spire * width) / 2) {
+		const message = `The gable ${which} rises ${measure(survey, gable - eaves)} over a width of ${measure(survey, width)}, as steep as a spire. Check the height of its point, and the width.`;
+		report(survey, 'look', 'gable-steep', about, message);
+	}
+	return gable;
+}
+
+function frontParts(
+	survey: Survey,
+	sections: readonly YardSection[],
+	{ depth, eaves }: { depth: number; eaves: number }
+): FrontPart[] {
 	let x = 0;
 	return sections.map((section, i) => {
 		const from = x;
@@ -116,7 +153,18 @@ function frontParts(survey: Survey, sections: readonly YardSection[], depth: num
 			const message = `Part ${i + 1} of the front stands ${measure(survey, -told)} back, but the house is ${measure(survey, depth)} deep. Check how far back it stands, or the depth of the house.`;
 			report(survey, 'stop', 'section-behind-house', { kind: 'section', id: section.id }, message);
 		}
-		return { id: section.id, from, to: x, out, wall: `front-${i + 1}` };
+		const which = sections.length === 1 ? 'of the front' : `of part ${i + 1} of the front`;
+		const own = section.eaves ?? eaves;
+		return {
+			id: section.id,
+			from,
+			to: x,
+			out,
+			wall: `front-${i + 1}`,
+			eaves: own,
+			peak: peakOf(survey, section, which, own),
+			light: section.light ?? 'none'
+		};
 	});
 }
 /**

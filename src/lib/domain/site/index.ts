@@ -1,3 +1,5 @@
 export { makeSite } from './make-site';
+export { leafOf, postsMiddle, postsOf, postSize } from './gates';
 export { builtAt, distanceToStrip } from './ground';
+export { wallTop } from './wall-top';
 export type * from './types';

@@ -8,6 +8,7 @@ import { impossible } from './impossible';
 import { boundsOf, makeLot } from './lot';
 import { withMeetings } from './meetings';
 import { withOpenings } from './openings';
+import { pavedAreas } from './paved';
 import { makeReceptacle } from './receptacle';
 import { makeStrips } from './strips';
 import type { Survey } from './survey';
@@ -29,7 +30,7 @@ export function makeSite(yard: Yard): Site {
 	const lot = makeLot(survey, house, laid);
 	const strips = withMeetings(laid, lot);
 	const trees = makeTrees(survey, strips, house.outline, lot.street);
-	const areas = makeAreas(survey, house);
+	const areas = [...makeAreas(survey, house), ...pavedAreas(survey)];
 	const freeWalls = gardenWalls(
 		survey,
 		strips,

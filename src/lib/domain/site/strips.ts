@@ -9,8 +9,9 @@ import {
 	smoothLine,
 	withoutRepeats
 } from '../shared/geometry';
-import { calledThe, capital, stripWidth, treadGoing, type YardDrive, type YardWalk } from '../yard';
+import { calledThe, capital, postsPlace, stripWidth, treadGoing, type YardDrive, type YardWalk } from '../yard';
 import { bendsOf } from './bends';
+import { postSize } from './gates';
 import { measure, report, type Survey } from './survey';
 import type { Crossing, Steps, Strip } from './types';
 
@@ -44,10 +45,13 @@ function makeWalk(survey: Survey, walk: YardWalk): Strip[] {
 		lights: walk.lights ?? 'none',
 		pattern: 'staggered',
 		rail: walk.rail ?? 'none',
-		posts: false,
+		posts: null,
+		gates: gatesOf(survey, walk, ground),
 		runOffs: []
 	};
-	return [{ ...strip, steps: flights(survey, walk, ground.length) }];
+	const steps = flights(survey, walk, ground.length);
+	gatesOnSteps(survey, walk, strip.gates, steps);
+	return [{ ...strip, steps }];
 }
 function makeDrive(survey: Survey, drive: YardDrive): Strip[] {
 	const ground = laidOut(survey, 'drive', drive);
@@ -70,12 +74,13 @@ function makeDrive(survey: Survey, drive: YardDrive): Strip[] {
 			lights: drive.lights ?? 'none',
 			pattern: drive.pattern ?? 'staggered',
 			rail: 'none',
-			posts: drive.posts ?? false,
+			posts: postsAlong(survey, drive, ground.length),
+			gates: [],
 			runOffs
 		}
 	];
 }
-type Ground = Omit<Strip, 'lights' | 'pattern' | 'rail' | 'posts' | 'runOffs'>;
+type Ground = Omit<Strip, 'lights' | 'pattern' | 'rail' | 'posts' | 'gates' | 'runOffs'>;
 
 function laidOut(survey: Survey, kind: 'walk' | 'drive', told: YardWalk | YardDrive): Ground | null {
 	const the = calledThe(told.name, kind);
@@ -153,4 +158,40 @@ function flights(survey: Survey, walk: YardWalk, length: number): Steps[] {
 		return { id: flight.id, start: Math.min(flight.at, length), end: Math.min(end, length), treads: flight.treads };
 	});
 	return told.sort((a, b) => a.start - b.start);
+}
+/** Gates in order from the street. What they keep clear hangs on the way they swing, which is not asked: said once for each walk. */
+function gatesOf(survey: Survey, walk: YardWalk, { length, width }: Ground): Strip['gates'] {
+	const the = calledThe(walk.name, 'walk');
+	const about = { kind: 'walk', id: walk.id };
+	const told = walk.gates ?? [];
+	if (told.length > 0) {
+		const which = told.length === 1 ? 'The gate' : 'Each gate';
+		const message = `${which} on ${the} is taken to swing either way, with a leaf as long as the walk is wide: the ground within ${measure(survey, width)} of it stays clear of lights.`;
+		survey.ledger.assumptions.push({ path: `walks.${walk.id}.gates`, message, about });
+	}
+	return told
+		.map(({ id, at }) => {
+			if (at > length + 0.05) {
+				const message = `A gate is told at ${measure(survey, at)} along ${the}, which is ${measure(survey, length)} long. It is taken at the end; check where it is.`;
+				report(survey, 'look', 'gate-beyond-end', about, message);
+			}
+			return { id, at: Math.min(at, length) };
+		})
+		.sort((a, b) => a.at - b.at);
+}
+function gatesOnSteps(survey: Survey, walk: YardWalk, gates: Strip['gates'], steps: readonly Steps[]): void {
+	const gate = gates.find(({ at }) => steps.some(({ start, end }) => at > start + 1e-6 && at < end - 1e-6));
+	if (!gate) return;
+	const message = `A gate on ${calledThe(walk.name, 'walk')}, ${measure(survey, gate.at)} along it, stands in a flight of steps. Check where both are: a leaf needs level ground to swing over.`;
+	report(survey, 'look', 'gate-on-steps', { kind: 'walk', id: walk.id }, message);
+}
+/** Metres along the centre line at which gate posts stand; null: there are none. */
+function postsAlong(survey: Survey, drive: YardDrive, length: number): number | null {
+	if (drive.posts !== true) return null;
+	const at = postsPlace(drive, postSize, survey.units, survey.ledger);
+	if (at > length + 0.05) {
+		const message = `The gate posts are told at ${measure(survey, at)} along ${calledThe(drive.name, 'drive')}, which is ${measure(survey, length)} long. They are taken at its end; check where they stand.`;
+		report(survey, 'look', 'posts-beyond-end', { kind: 'drive', id: drive.id }, message);
+	}
+	return Math.min(at, length);
 }

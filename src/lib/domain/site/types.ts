@@ -9,6 +9,9 @@ export interface Opening {
 	/** Metres along the wall from its `from` end. */
 	start: number;
 	end: number;
+	/** Metres above the ground: lower and upper edge. */
+	sill: number;
+	head: number;
 }
 export interface Wall {
 	id: string;
@@ -20,7 +23,10 @@ export interface Wall {
 	/** Unit vector out of the lit side. */
 	outward: Point;
 	length: number;
+	/** Of its eaves, or of its top. */
 	height: number;
+	/** Height of the point of its gable, over the middle of the wall; null without one. */
+	peak: number | null;
 	finish: 'light' | 'medium' | 'dark';
 	texture: 'smooth' | 'rough';
 	light: Level;
@@ -83,7 +89,10 @@ export interface Strip {
 	lights: 'none' | 'left' | 'right' | 'both' | 'either' | 'mouth';
 	pattern: 'paired' | 'staggered';
 	rail: 'none' | 'left' | 'right' | 'both';
-	posts: boolean;
+	/** Metres along the centre line at which gate posts stand either side; null: there are none. */
+	posts: number | null;
+	/** Gates across it, metres along the centre line; each leaf is as long as the strip is wide. */
+	gates: { id: string; at: number }[];
 	runOffs: { id: string; at: number; side: 'left' | 'right' }[];
 	/** Its first point lies at the street, or at a side boundary (a side street). */
 	meetsStreet: boolean;
@@ -91,12 +100,14 @@ export interface Strip {
 export interface Area {
 	id: string;
 	name: string;
-	kind: 'bed' | 'seating' | 'porch' | 'water';
+	kind: 'bed' | 'paved' | 'seating' | 'porch' | 'water';
 	polygon: Polygon;
 	centre: Point;
 	light: Level;
-	/** water: pond, pool, …; porch: roofed or open. */
+	/** water: pond, pool, …; porch: roofed or open; paved: cars where they drive or stand on it. */
 	sort?: string;
+	/** Underside of a porch's roof above the ground, metres. */
+	under?: number;
 }
 export interface ExistingLight {
 	id: string;
@@ -120,7 +131,7 @@ export interface Site {
 	strips: Strip[];
 	areas: Area[];
 	existing: ExistingLight[];
-	houseNumber: { id: string; at: Point }[];
+	houseNumber: { id: string; name: string; kind: 'number' | 'sign'; width: number; at: Point }[];
 	/** y of the street's edge, x of the boundaries. */
 	street: number;
 	leftBoundary: number;

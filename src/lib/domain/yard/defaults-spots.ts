@@ -1,4 +1,4 @@
-/** What is taken for seating, water, lights and walls whose sizes are absent or "not sure". */
+/** What is taken for seating, water, lights, signs and walls whose sizes are absent or "not sure". */
 import type { About } from '../shared/findings';
 import { formatLength } from '../shared/units';
 import { calledThe, capital } from './called';
@@ -9,6 +9,7 @@ import type { Units, Yard } from './schema';
 type Spots = Yard['spots'];
 export type YardWater = NonNullable<Spots['water']>[number];
 export type YardSeating = NonNullable<Spots['seating']>[number];
+export type YardNumber = NonNullable<Spots['numbers']>[number];
 export type YardExistingLight = NonNullable<Spots['lights']>[number];
 export type YardFreeWall = NonNullable<Spots['walls']>[number];
 
@@ -70,6 +71,17 @@ export function existingLightFacts(
 			needed: null
 		})
 	};
+}
+/** Width of a sign. */
+export function signWidth(sign: YardNumber, units: Units, ledger: Ledger): number {
+	const the = calledThe(sign.name ?? '', 'sign');
+	return take(ledger, sign.width, {
+		path: `spots.numbers.${sign.id}.width`,
+		about: { kind: 'number', id: sign.id },
+		value: 0.6,
+		says: `${capital(the)} is taken to be ${formatLength(0.6, units)} wide.`,
+		needed: null
+	});
 }
 /** Height and finish of a wall that stands by itself. */
 export function freeWallFacts(

@@ -114,6 +114,29 @@ export function treadGoing(
 		needed: null
 	});
 }
+/** Metres along a drive at which its gate posts stand; `size`: side of a post, metres. */
+export function postsPlace(drive: YardDrive, size: number, units: Units, ledger: Ledger): number {
+	const the = calledThe(drive.name, 'drive');
+	return take(ledger, drive.postsAt, {
+		path: `drives.${drive.id}.postsAt`,
+		about: { kind: 'drive', id: drive.id },
+		value: 0,
+		says: `The gate posts are taken to stand where ${the} leaves the street, ${formatLength(size, units)} square, beside its edges.`,
+		needed: null
+	});
+}
+type YardPaved = NonNullable<Yard['spots']['paved']>[number];
+/** Whether cars drive or stand on a paved area. Until it is told they are taken to: lights then stand further off. */
+export function pavedForCars(paved: YardPaved, ledger: Ledger): boolean {
+	const the = calledThe(paved.name, 'paved area');
+	return take(ledger, paved.cars, {
+		path: `spots.paved.${paved.id}.cars`,
+		about: { kind: 'paved', id: paved.id },
+		value: true,
+		says: `Cars are taken to use ${the}: lights stand as clear of it as of a drive.`,
+		needed: null
+	});
+}
 
 export interface BudgetFacts {
 	/** Lights at most; null: no limit. */

@@ -13,6 +13,7 @@ import overloaded from './faults/overloaded.json';
 import overvolted from './faults/overvolted.json';
 import rural from './examples/rural.json';
 import starved from './faults/starved.json';
+import storeys from './awkward/storeys.json';
 import suburban from './examples/suburban.json';
 import town from './examples/town.json';
 import { yardSchema, type Yard } from './schema';
@@ -79,7 +80,7 @@ export const faulty: readonly Start[] = [
 	)
 ];
 
-/** Ten invented yards that are hard to light. */
+/** Eleven invented yards that are hard to light. */
 export const awkward: readonly Start[] = [
 	/* @__PURE__ */ start('elbow', 'Larkspur Corner', 'An L-shaped house, its lit wall half under a porch roof.', elbow),
 	/* @__PURE__ */ start(
@@ -95,5 +96,6 @@ export const awkward: readonly Start[] = [
 	/* @__PURE__ */ start('crossways', 'Saddler Steps', 'Two walks that meet below the steps.', crossways),
 	/* @__PURE__ */ start('columns', 'Cypress Door', 'A pair of columns by the door.', columns),
 	/* @__PURE__ */ start('palms', 'Marram Court', 'A palm, a weeping tree and a fountain, in lawn.', palms),
-	/* @__PURE__ */ start('gable', 'Beacon Gable', 'Two storeys, a gable and a garage.', gable)
+	/* @__PURE__ */ start('gable', 'Beacon Gable', 'Two storeys, a gable and a garage.', gable),
+	/* @__PURE__ */ start('storeys', 'Rookery Lane', 'A gabled bay, a porch roof, windows upstairs.', storeys)
 ];

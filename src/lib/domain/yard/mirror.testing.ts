@@ -42,6 +42,7 @@ export function mirrored(yard: Yard): Yard {
 		})),
 		spots: {
 			beds: spots.beds?.map((bed) => ({ ...bed, outline: bed.outline?.map(point) })),
+			paved: spots.paved?.map((area) => ({ ...area, outline: area.outline?.map(point) })),
 			seating: spots.seating?.map(placed),
 			numbers: spots.numbers?.map(placed),
 			water: spots.water?.map(placed),

@@ -119,8 +119,49 @@ export function randomYard(seed: number): Yard {
 		spots: randomSpots(dice, frame),
 		power: randomPower(dice, frame)
 	};
+	addDetails(new Dice(seed + 7_777_777), frame, yard);
 	// As read from a file: an absent answer has no key.
 	return JSON.parse(JSON.stringify(yard)) as Yard;
+}
+/** Answers that most yards do without, from dice of their own: eaves and gables, windows upstairs, gates, posts, paving, lit beds, signs. */
+function addDetails(dice: Dice, frame: Frame, { house, walks, drives, spots }: Yard): void {
+	const some = <T>(value: T): T | undefined => (dice.chance(0.4) ? value : undefined);
+	for (const section of house.sections ?? []) {
+		section.eaves = some(dice.metres(2.2, 6));
+		section.gable = some(dice.metres(frame.awkward ? 2 : 5, frame.awkward ? 20 : 9));
+	}
+	for (const opening of house.openings ?? []) opening.floor = some(dice.of('ground', 'upper'));
+	for (const porch of house.porches ?? []) porch.under = some(dice.metres(1.8, frame.awkward ? 8 : 2.8));
+	for (const walk of walks ?? [])
+		walk.gates = some(
+			dice.list(0, 2, (i) => ({ id: `gate-${i + 1}`, at: dice.metres(0, frame.street * (frame.awkward ? 2 : 0.8)) }))
+		);
+	for (const drive of drives ?? []) drive.postsAt = some(dice.answer(dice.metres(0, Math.min(100, frame.street))));
+	for (const bed of spots.beds ?? []) bed.light = some(dice.of('none', 'soft', 'bright'));
+	for (const number of spots.numbers ?? []) {
+		number.kind = some(dice.of('number', 'sign'));
+		number.width = some(dice.answer(dice.metres(0.2, 4)));
+	}
+	spots.paved = some(
+		dice.list(0, 2, (i) => {
+			const { along, out } = anywhere(dice, frame);
+			const [wide, deep] = [dice.metres(frame.awkward ? 0 : 1, 6), dice.metres(frame.awkward ? 0 : 1, 5)];
+			const [right, down] = [Math.min(499, along + wide), Math.min(499, out + deep)];
+			const outline = [
+				{ along, out },
+				{ along: right, out },
+				{ along: right, out: down },
+				{ along, out: down }
+			];
+			if (frame.awkward && dice.chance(0.2)) outline.reverse();
+			return {
+				id: `paved-${i + 1}`,
+				name: dice.of('patio', ''),
+				outline: dice.given(outline),
+				cars: some(dice.chance(0.5))
+			};
+		})
+	);
 }
 function anywhere(dice: Dice, { width, street, awkward }: Frame): YardPoint {
 	if (awkward && dice.chance(0.1)) return { along: dice.metres(-500, 500), out: dice.metres(-500, 500) };

@@ -51,6 +51,10 @@ export const sectionSchema = z.strictObject({
 	id,
 	width: length(0.5, 100),
 	out: maybe(length(-30, 30)),
+	/** Height of its own eaves; absent: that of the house. */
+	eaves: maybe(length(1.8, 15)),
+	/** Its wall runs up to a point under the roof: height of that point above the ground. */
+	gable: maybe(length(2, 20)),
 	light: maybe(level)
 });
 export const openingSchema = z.strictObject({
@@ -59,14 +63,18 @@ export const openingSchema = z.strictObject({
 	wall: z.enum(['front', 'left', 'right']),
 	/** On the front: along the base line. On a side: back from the front corner. To the opening's left edge (front) or nearest edge (side). */
 	along: length(-5, 200),
-	width: length(0.3, 12)
+	width: length(0.3, 12),
+	/** Which row of windows it belongs to; absent: the ground floor. */
+	floor: maybe(z.enum(['ground', 'upper']))
 });
 export const porchSchema = z.strictObject({
 	id,
 	along: length(-10, 200),
 	width: length(0.5, 40),
 	depth: length(0.3, 10),
-	roof: maybe(z.boolean())
+	roof: maybe(z.boolean()),
+	/** Underside of the roof above the ground. */
+	under: maybe(length(1.8, 8))
 });
 export const houseSchema = z.strictObject({
 	/** The front from left to right, one part for each step in or out. */
@@ -123,7 +131,9 @@ export const walkSchema = z.strictObject({
 			treads: z.int().check(z.minimum(1), z.maximum(40)),
 			going: orUnsure(length(0.15, 2))
 		})
-	)
+	),
+	/** A gate as wide as the walk, across it at so many metres. */
+	gates: list(z.strictObject({ id, at: length(0, 500) }))
 });
 export const driveSchema = z.strictObject({
 	...strip,
@@ -132,6 +142,8 @@ export const driveSchema = z.strictObject({
 	pattern: maybe(z.enum(['paired', 'staggered'])),
 	/** Gate posts either side of the mouth. */
 	posts: maybe(z.boolean()),
+	/** Metres along the centre line at which they stand. */
+	postsAt: orUnsure(length(0, 100)),
 	/** Where wheels run off the edge. */
 	runOffs: list(
 		z.strictObject({
@@ -145,7 +157,16 @@ export const driveSchema = z.strictObject({
 export const bedSchema = z.strictObject({
 	id,
 	name,
-	outline: maybe(z.array(pointSchema).check(z.minLength(3), z.maxLength(limits.linePoints)))
+	outline: maybe(z.array(pointSchema).check(z.minLength(3), z.maxLength(limits.linePoints))),
+	light: maybe(level)
+});
+/** Paving that is no walk and no drive: an apron before a garage, a patio, a place to park. */
+export const pavedSchema = z.strictObject({
+	id,
+	name,
+	outline: maybe(z.array(pointSchema).check(z.minLength(3), z.maxLength(limits.linePoints))),
+	/** Cars drive or stand on it. */
+	cars: maybe(z.boolean())
 });
 export const seatingSchema = z.strictObject({
 	id,
@@ -157,6 +178,10 @@ export const seatingSchema = z.strictObject({
 export const houseNumberSchema = z.strictObject({
 	id,
 	name: maybe(name),
+	/** Absent: a house number. */
+	kind: maybe(z.enum(['number', 'sign'])),
+	/** Of a sign. */
+	width: orUnsure(length(0.2, 4)),
 	at: maybe(pointSchema),
 	light: maybe(z.boolean())
 });
@@ -188,6 +213,7 @@ export const freeWallSchema = z.strictObject({
 });
 export const spotsSchema = z.strictObject({
 	beds: list(bedSchema),
+	paved: list(pavedSchema),
 	seating: list(seatingSchema),
 	numbers: list(houseNumberSchema),
 	water: list(waterSchema),
@@ -213,7 +239,7 @@ export const spotSchema = z.strictObject({
 	height: maybe(length(0, 4))
 });
 /** Id of a fixture in the plan: what it lights, and its place there. */
-const fixtureId = z.string().check(z.regex(/^[a-z][a-z0-9-]{0,39}\/[a-z0-9-]{1,40}$/));
+const fixtureId = z.string().check(z.regex(/^[a-z][a-z0-9-]{0,59}\/[a-z0-9-]{1,40}$/));
 /** A run of cable as the person has it or wants it; what is absent is chosen by the plan. */
 export const runChoiceSchema = z.strictObject({
 	id,
@@ -290,7 +316,9 @@ export const fixtureEditSchema = z.strictObject({
 export const addedFixtureSchema = z.strictObject({
 	id,
 	/** What it lights; absent: nothing that the yard knows. */
-	target: maybe(z.strictObject({ kind: z.enum(['tree', 'wall', 'walk', 'drive', 'steps', 'seating', 'number']), id })),
+	target: maybe(
+		z.strictObject({ kind: z.enum(['tree', 'wall', 'walk', 'drive', 'steps', 'bed', 'seating', 'number']), id })
+	),
 	technique: z.enum(['uplight', 'wash', 'graze', 'path', 'step', 'drive', 'area', 'number']),
 	at: pointSchema,
 	model: maybe(modelId),

@@ -1,4 +1,4 @@
-/** Ten invented yards that are hard to light: each has a drawing here that was looked at, and holds until it is looked at again. */
+/** Eleven invented yards that are hard to light: each has a drawing here that was looked at, and holds until it is looked at again. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { makePlan } from '../../domain/plan';
@@ -11,7 +11,7 @@ const ids = readdirSync(folder)
 	.filter((name) => name.endsWith('.json'))
 	.map((name) => name.replace('.json', ''));
 
-test('there are ten', () => expect(ids).toHaveLength(10));
+test('there are eleven', () => expect(ids).toHaveLength(11));
 
 describe.each(ids)('%s', (id) => {
 	const text = readFileSync(new URL(`${id}.json`, folder), 'utf8');

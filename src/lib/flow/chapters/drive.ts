@@ -1,4 +1,4 @@
-import { driveIsLit, driveIsLitAtBothEdges } from '../conditions';
+import { driveHasPosts, driveIsLit, driveIsLitAtBothEdges } from '../conditions';
 import { courses, crossingKinds, yesNo } from '../options';
 import type { Question } from '../types';
 
@@ -88,9 +88,19 @@ export const drive: Question[] = [
 			{
 				kind: 'choice',
 				path: '@.posts',
-				label: 'Gate posts either side of the mouth',
+				label: 'Gate posts either side of the drive',
 				options: yesNo,
 				when: driveIsLit
+			},
+			{
+				kind: 'length',
+				path: '@.postsAt',
+				label: 'The posts stand, from the street',
+				min: 0,
+				max: 100,
+				example: '10 ft',
+				unsure: 'right at the street is taken',
+				when: driveHasPosts
 			}
 		]
 	},

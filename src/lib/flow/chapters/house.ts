@@ -1,4 +1,4 @@
-import { finishes, levels, textures, yesNo } from '../options';
+import { finishes, floors, levels, textures, yesNo } from '../options';
 import type { Question } from '../types';
 
 export const house: Question[] = [
@@ -6,8 +6,8 @@ export const house: Question[] = [
 		id: 'front',
 		chapter: 'house',
 		title: () => 'How wide is the front, part by part?',
-		hint: 'Seen from the street, left to right: one line for each part that steps in or out. The front you start from is the base line that everything else is measured from.',
-		words: ['base line'],
+		hint: 'Seen from the street, left to right: one line for each part that steps in or out, has eaves of its own or a gable. The front you start from is the base line that everything else is measured from.',
+		words: ['base line', 'eaves', 'gable'],
 		fields: [
 			{
 				kind: 'rows',
@@ -26,6 +26,25 @@ export const house: Question[] = [
 						min: -30,
 						max: 30,
 						example: '4 ft',
+						optional: true
+					},
+					{
+						kind: 'length',
+						path: 'eaves',
+						label: 'Eaves of its own',
+						min: 1.8,
+						max: 15,
+						example: '17 ft',
+						optional: true
+					},
+					{
+						kind: 'length',
+						path: 'gable',
+						label: 'Point of its gable',
+						help: 'Up from the ground.',
+						min: 2,
+						max: 20,
+						example: '24 ft',
 						optional: true
 					},
 					{ kind: 'choice', path: 'light', label: 'Light it', options: levels }
@@ -118,6 +137,7 @@ export const house: Question[] = [
 							{ value: 'right', label: 'Right side' }
 						]
 					},
+					{ kind: 'choice', path: 'floor', label: 'Floor', options: floors, optional: true },
 					{
 						kind: 'length',
 						path: 'along',
@@ -157,7 +177,17 @@ export const house: Question[] = [
 					},
 					{ kind: 'length', path: 'width', label: 'Width', min: 0.5, max: 40, example: '12 ft' },
 					{ kind: 'length', path: 'depth', label: 'Depth', min: 0.3, max: 10, example: '6 ft' },
-					{ kind: 'choice', path: 'roof', label: 'Roofed', options: yesNo }
+					{ kind: 'choice', path: 'roof', label: 'Roofed', options: yesNo },
+					{
+						kind: 'length',
+						path: 'under',
+						label: 'Underside of its roof',
+						help: 'Up from the ground.',
+						min: 1.8,
+						max: 8,
+						example: '8 ft',
+						optional: true
+					}
 				]
 			}
 		]

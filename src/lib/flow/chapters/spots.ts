@@ -25,9 +25,46 @@ export const spots: Question[] = [
 		id: 'bed-outline',
 		chapter: 'spots',
 		each: 'spots.beds',
-		title: (name) => `What is the outline of the ${name}?`,
+		title: (name) => `What is the outline of the ${name}, and should it be lit?`,
 		hint: 'Its corners in order, going round once. Three points are enough for a corner bed.',
-		fields: [{ kind: 'line', path: '@.outline', label: 'Corners of the bed', least: 3, closed: true }]
+		fields: [
+			{ kind: 'line', path: '@.outline', label: 'Corners of the bed', least: 3, closed: true },
+			{ kind: 'choice', path: '@.light', label: 'Light it', options: levels, optional: true }
+		]
+	},
+	{
+		id: 'paved',
+		chapter: 'spots',
+		title: () => 'What else is paved?',
+		hint: 'An apron before the garage, a patio, a place to park: no light stands there, and cable goes round it. Walks and drives you have told already.',
+		fields: [
+			{
+				kind: 'items',
+				path: 'spots.paved',
+				label: 'Paved areas',
+				add: 'Add a paved area',
+				none: 'Nothing else is paved',
+				prefix: 'paved',
+				suggestions: ['garage apron', 'patio', 'parking place']
+			}
+		]
+	},
+	{
+		id: 'paved-outline',
+		chapter: 'spots',
+		each: 'spots.paved',
+		title: (name) => `What is the outline of the ${name}?`,
+		hint: 'Its corners in order, going round once.',
+		fields: [
+			{ kind: 'line', path: '@.outline', label: 'Corners of the paving', least: 3, closed: true },
+			{
+				kind: 'choice',
+				path: '@.cars',
+				label: 'Cars drive or stand on it',
+				help: 'Then lights stand further off.',
+				options: yesNo
+			}
+		]
 	},
 	{
 		id: 'seating',
@@ -248,17 +285,17 @@ export const spots: Question[] = [
 	{
 		id: 'numbers',
 		chapter: 'spots',
-		title: () => 'Should a house number be found after dark?',
-		hint: 'Visitors and ambulance crews look for it. Say where it hangs.',
+		title: () => 'Should a house number or a sign be found after dark?',
+		hint: 'Visitors and ambulance crews look for it.',
 		fields: [
 			{
 				kind: 'items',
 				path: 'spots.numbers',
-				label: 'House numbers',
-				add: 'Add a number',
+				label: 'House numbers and signs',
+				add: 'Add one',
 				none: 'There is none to light',
 				prefix: 'number',
-				suggestions: ['number by the door', 'number on the gate post', 'number at the drive']
+				suggestions: ['number by the door', 'number on the gate post', 'sign at the drive']
 			}
 		]
 	},
@@ -271,6 +308,26 @@ export const spots: Question[] = [
 		words: ['base line'],
 		fields: [
 			{ kind: 'point', path: '@.at', label: 'Where it hangs' },
+			{
+				kind: 'choice',
+				path: '@.kind',
+				label: 'It is',
+				options: [
+					{ value: 'number', label: 'A number' },
+					{ value: 'sign', label: 'A sign' }
+				],
+				optional: true
+			},
+			{
+				kind: 'length',
+				path: '@.width',
+				label: 'Width of the sign',
+				min: 0.2,
+				max: 4,
+				example: '2 ft',
+				unsure: 'a plaque is taken',
+				when: (yard, item) => yard.spots.numbers?.find(({ id }) => id === item)?.kind === 'sign'
+			},
 			{ kind: 'choice', path: '@.light', label: 'Light it', options: yesNo }
 		]
 	}

@@ -121,6 +121,24 @@ export const walks: Question[] = [
 		]
 	},
 	{
+		id: 'walk-gates',
+		chapter: 'walks',
+		each: 'walks',
+		title: (name) => `Is there a gate across the ${name}?`,
+		hint: 'A light goes just before it, out of the way of its leaf. Measure along the walk from its street end.',
+		fields: [
+			{
+				kind: 'rows',
+				path: '@.gates',
+				label: 'Gates',
+				add: 'Add a gate',
+				none: 'There is no gate',
+				prefix: 'gate',
+				columns: [{ kind: 'length', path: 'at', label: 'Along the walk', min: 0, max: 500, example: '3 ft' }]
+			}
+		]
+	},
+	{
 		id: 'walk-crossings',
 		chapter: 'walks',
 		each: 'walks',

@@ -84,7 +84,7 @@ describe('what is left out', () => {
 	test('LED lamps outside their window', () => {
 		const [only] = leftOut(madeUp(0, { earliest: 0, latest: 0 }, [0, 0], { led: ['T1'] }));
 		expect(only).toContain(
-			'With LED, light and life of 1 of 7 lamps are not known: their volts are outside their window'
+			'With LED, light and life of 1 of 6 lamps are not known: their volts are outside their window'
 		);
 	});
 	test('no transformer', () => {

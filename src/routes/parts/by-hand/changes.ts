@@ -101,7 +101,14 @@ export function targetsFor({ site }: Plan, technique: Technique): { target: Targ
 			return named('tree', site.trees, 'Tree');
 		case 'wash':
 		case 'graze':
-			return named('wall', site.walls, 'Wall');
+			return [
+				...named('wall', site.walls, 'Wall'),
+				...named(
+					'number',
+					site.houseNumber.filter(({ kind }) => kind === 'sign' && technique === 'wash'),
+					'Sign'
+				)
+			];
 		case 'path':
 			return named(
 				'walk',
@@ -119,13 +126,24 @@ export function targetsFor({ site }: Plan, technique: Technique): { target: Targ
 				steps.map(({ id }) => ({ target: { kind: 'steps' as const, id }, name: `Steps of ${name || 'the walk'}` }))
 			);
 		case 'area':
-			return named(
-				'seating',
-				site.areas.filter(({ kind }) => kind === 'seating'),
-				'Seating place'
-			);
+			return [
+				...named(
+					'seating',
+					site.areas.filter(({ kind }) => kind === 'seating'),
+					'Seating place'
+				),
+				...named(
+					'bed',
+					site.areas.filter(({ kind }) => kind === 'bed'),
+					'Bed'
+				)
+			];
 		case 'number':
-			return named('number', site.houseNumber, 'House number');
+			return named(
+				'number',
+				site.houseNumber.filter(({ kind }) => kind === 'number'),
+				'House number'
+			);
 	}
 }
 const roleNames: Readonly<Record<string, string>> = {
@@ -138,7 +156,9 @@ const roleNames: Readonly<Record<string, string>> = {
 	runoff: 'light where wheels run off',
 	edge: 'drive light',
 	area: 'light for a seat',
-	number: 'light for the number'
+	bed: 'bed light',
+	number: 'light for the number',
+	sign: 'sign light'
 };
 /** A light that is not on the plan, by its id: `path light 3, Front walk`. */
 export function nameOfAbsent({ site }: Plan, id: string): string {
@@ -148,6 +168,7 @@ export function nameOfAbsent({ site }: Plan, id: string): string {
 		...site.walls,
 		...site.strips,
 		...site.areas,
+		...site.houseNumber,
 		...site.strips.flatMap(({ steps, name }) => steps.map((flight) => ({ id: flight.id, name: `steps of ${name}` })))
 	];
 	const name = things.find((one) => one.id === stem)?.name || stem;

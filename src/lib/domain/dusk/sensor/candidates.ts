@@ -36,18 +36,23 @@ function fitForPost(at: Point, site: Site): boolean {
 		(area) => distanceToPolygon(at, area.polygon) >= (area.kind === 'water' ? clear : inset) || area.kind === 'bed'
 	);
 }
-/** Places to try for the sensor: along the walls of the house, on the transformer's own post, on posts round it. */
-export function candidates(site: Site, supply: PowerPoint): Spot[] {
+/**
+ * Places to try for the sensor, one after the other: on the transformer's own post, along the walls of the house, on posts
+ * round it. Whether a post may stand there is asked only of those that `isWanted`.
+ */
+export function* candidates(site: Site, supply: PowerPoint, isWanted: (spot: Spot) => boolean): Generator<Spot> {
 	const height = sensorHeight(site);
-	const walls = site.walls
-		.filter((wall) => wall.of === 'house')
-		.flatMap((wall) => alongWall(wall, height))
-		.filter((spot) => distance(spot.at, supply.at) <= reach);
-	const own: Spot[] = supply.on === 'post' ? [{ at: supply.at, on: 'post', height }] : [];
-	const posts: Spot[] = ringRadii.flatMap((radius) =>
-		Array.from({ length: 12 }, (_, i) => moved(supply.at, directionOf(i * 30, 0), radius))
-			.filter((at) => fitForPost(at, site))
-			.map((at) => ({ at, on: 'post' as const, height }))
-	);
-	return [...own, ...walls, ...posts];
+	if (supply.on === 'post') {
+		const own: Spot = { at: supply.at, on: 'post', height };
+		if (isWanted(own)) yield own;
+	}
+	for (const wall of site.walls)
+		if (wall.of === 'house')
+			for (const spot of alongWall(wall, height))
+				if (distance(spot.at, supply.at) <= reach && isWanted(spot)) yield spot;
+	for (const radius of ringRadii)
+		for (let i = 0; i < 12; i++) {
+			const post: Spot = { at: moved(supply.at, directionOf(i * 30, 0), radius), on: 'post', height };
+			if (isWanted(post) && fitForPost(post.at, site)) yield post;
+		}
 }

@@ -58,8 +58,8 @@ export function faultsOf(spot: Spot, site: Site, fixtures: readonly Fixture[]): 
 				(area) => area.kind === 'porch' && area.sort !== 'open' && distanceToPolygon(at, area.polygon) < 0.1
 			)?.id ?? null,
 		lamps: fixtures
+			.filter((fixture) => distance(at, fixture.at) < clear && !shielded(at, fixture.at, site))
 			.map((fixture) => ({ fixture, distance: distance(at, fixture.at) }))
-			.filter((lamp) => lamp.distance < clear && !shielded(at, lamp.fixture.at, site))
 			.sort((a, b) => a.distance - b.distance),
 		existing: site.existing
 			.map((light) => ({ light, distance: distance(at, light.at) }))

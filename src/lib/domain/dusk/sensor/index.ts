@@ -43,9 +43,9 @@ function costOf(spot: Spot, faults: Faults, supply: PowerPoint): number {
 function suggest(site: Site, fixtures: readonly Fixture[], supply: PowerPoint): Spot {
 	let best: Spot = { at: supply.at, on: supply.on, height: sensorHeight(site) };
 	let least = Infinity;
-	for (const spot of candidates(site, supply)) {
-		// Faults only add to the lead: a spot further off than the best so far needs no closer look.
-		if (leadCost(spot, supply) >= least) continue;
+	// Faults only add to the lead: a spot further off than the best so far needs no closer look.
+	const isNear = (spot: Spot): boolean => leadCost(spot, supply) < least;
+	for (const spot of candidates(site, supply, isNear)) {
 		const cost = costOf(spot, faultsOf(spot, site, fixtures), supply);
 		if (cost < least - 1e-9) [best, least] = [spot, cost];
 	}

@@ -1,15 +1,21 @@
 /** Where a light set by hand shines. Metres above the ground for z. */
+import { fixtureModels } from '../../shared/catalogue';
 import { directionOf, distance, moved, nearestOnLine, nearestOnSegment, type Point } from '../../shared/geometry';
 import { rules } from '../../shared/rules';
 import type { Site } from '../../site';
 import type { AddedFixture, FixtureEdit } from '../../yard';
+import { heightOf as numberHeight } from '../number';
 import type { Fixture, Technique } from '../types';
+import { aimUnder } from '../wall-openings';
 
 interface Spot {
 	x: number;
 	y: number;
 	z: number;
 }
+const { lampHeight, lamp } = fixtureModels.find(({ body }) => body === 'wash')!;
+/** Of the wall washes of the list, which all share a beam. */
+const wash = { lampHeight, beamAngle: lamp.beamAngle };
 /** Metres along the beam at which the point is set that a bearing and a tilt aim at. */
 const ahead = 3;
 
@@ -32,8 +38,18 @@ function wallFor(site: Site, target: Fixture['target'], at: Point) {
 	return own ?? site.walls.toSorted((a, b) => away(a) - away(b))[0];
 }
 
-/** What a light of this kind aims at from a place when nobody says; null for a head that is not aimed. */
-export function aimFrom(site: Site, target: Fixture['target'], technique: Technique, at: Point): Spot | null {
+/** What a light of this kind aims at from a place when nobody says; null for a head that is not aimed. `planned`: what the plan has it aim at. */
+export function aimFrom(
+	site: Site,
+	target: Fixture['target'],
+	technique: Technique,
+	at: Point,
+	planned?: Spot
+): Spot | null {
+	if (target.kind === 'number' && technique !== 'uplight') {
+		const number = site.houseNumber.find(({ id }) => id === target.id);
+		if (number) return { ...number.at, z: numberHeight(site, number) };
+	}
 	switch (technique) {
 		case 'uplight': {
 			const tree = site.trees.find(({ id }) => target.kind === 'tree' && id === target.id);
@@ -44,7 +60,11 @@ export function aimFrom(site: Site, target: Fixture['target'], technique: Techni
 			const wall = wallFor(site, target, at);
 			if (!wall) return { ...at, z: ahead };
 			const lit = Math.min(wall.height, rules['wall.setback'].figures.mostLit);
-			return { ...nearestOnSegment(at, wall.from, wall.to).point, z: technique === 'graze' ? lit : lit / 2 };
+			// One that shines up into a gable still does from a step aside.
+			if (planned && planned.z > wall.height && wall.peak !== null) return planned;
+			const near = nearestOnSegment(at, wall.from, wall.to);
+			const beam = { wanted: lit / 2, setback: near.distance, ...wash };
+			return { ...near.point, z: technique === 'graze' ? lit : aimUnder(wall, near.t * wall.length, beam) };
 		}
 		case 'step': {
 			const near = site.strips
@@ -54,7 +74,7 @@ export function aimFrom(site: Site, target: Fixture['target'], technique: Techni
 		}
 		case 'number': {
 			const number = site.houseNumber.toSorted((a, b) => distance(a.at, at) - distance(b.at, at))[0];
-			return number ? { ...number.at, z: 1.5 } : { ...at, z: 0 };
+			return number ? { ...number.at, z: numberHeight(site, number) } : { ...at, z: 0 };
 		}
 		default:
 			return null;

@@ -4,9 +4,13 @@ import { fixtureModels } from '../../shared/catalogue';
 import type { RuleId } from '../../shared/rules';
 import type { Rank } from '../../shared/findings';
 import { distanceToStrip, type Strip } from '../../site';
+import { bedSides, ringOf } from '../bed-edges';
+import { poolEdge, poolReach } from '../bed-pools';
 import { ruleFor, type Cause, type Standing } from '../conflicts';
 import type { Drafting } from '../drafting';
 import type { Fixture } from '../types';
+import { litGable } from '../wall-gable';
+import { beforeLamps, shinesInto } from '../wall-openings';
 import { called } from '../wording';
 import { nearestOnEdge } from './spacing';
 
@@ -75,6 +79,10 @@ const inTheWay: Readonly<Partial<Record<Cause, [rank: Rank, words: string]>>> = 
 	lot: ['look', 'stands outside your lot'],
 	wall: ['look', 'stands in a wall'],
 	porch: ['look', 'stands in the porch'],
+	paved: ['look', 'stands in paving or hard against it'],
+	cars: ['look', 'stands where cars drive or stand, or within reach of their tyres'],
+	gate: ['look', 'stands where a gate may swing'],
+	post: ['look', 'stands in a gate post'],
 	seating: ['look', 'stands in the seating place'],
 	door: ['look', 'stands in front of a door, underfoot'],
 	garage: ['look', 'stands in front of the garage door, where a car goes'],
@@ -144,18 +152,21 @@ const bark: Check = (d, { target, technique, at }) => {
 	return [];
 };
 
-const wall: Check = (d, { target, technique, at }) => {
+const wall: Check = (d, { target, technique, at, aim, height, lamp }) => {
 	const found = d.site.walls.find(({ id }) => target.kind === 'wall' && target.id === id);
 	if (!found || found.length <= 0) return [];
 	const near = nearestOnSegment(at, found.from, found.to);
 	const { low, high, graze, mostLit } = d.figures['wall.setback'];
 	const lit = Math.min(found.height, mostLit);
-	const [least, most] = technique === 'graze' ? [0, graze] : [low * lit, high * lit];
+	// Under a gable a lamp may stand off as its point asks.
+	const [least, most] = technique === 'graze' ? [0, graze] : [low * lit, high * (litGable(found, d.figures) ?? lit)];
 	const { clear } = d.figures['wall.openings'];
 	const s = near.t * found.length;
-	const opening = found.openings.find(
+	const opening = beforeLamps(found).find(
 		({ kind, start, end }) => kind === 'window' && s > start - clear && s < end + clear
 	);
+	const beam = aim && { tilt: aim.tilt, setback: near.distance, lampHeight: height, beamAngle: lamp.beamAngle };
+	const upstairs = technique === 'wash' && beam !== null && shinesInto(found, s, beam);
 	const the = called(found.name, 'wall');
 	return [
 		near.distance < least - slack || near.distance > most + slack
@@ -173,11 +184,65 @@ const wall: Check = (d, { target, technique, at }) => {
 					rule: 'wall.openings',
 					words: `stands before a window of ${the} and would shine into it`
 				}
+			: null,
+		upstairs
+			? {
+					what: 'window',
+					rank: 'look',
+					rule: 'wall.openings',
+					words: `stands under a window of the upper floor of ${the} and shines into it: aim it lower, or move it aside`
+				}
 			: null
 	];
 };
 
-const checks: readonly Check[] = [water, strips, ground, neighbours, spacing, bark, wall];
+const bed: Check = (d, fixture) => {
+	const found = d.site.areas.find(
+		({ kind, id }) => kind === 'bed' && fixture.target.kind === 'bed' && fixture.target.id === id
+	);
+	if (!found) return [];
+	const ring = ringOf(found.polygon);
+	const the = called(found.name, 'bed');
+	const { clear } = d.figures['bed.inset'];
+	if (distanceToPolygon(fixture.at, ring) > slack)
+		return [{ what: 'bed', rank: 'look', rule: 'bed.inset', words: `stands outside ${the}` }];
+	const near = bedSides(d.site, found, ring)
+		.map((side) => ({ side, off: nearestOnSegment(fixture.at, side.from, side.to).distance - radiusOf(fixture) }))
+		.find(({ side, off }) => off < side.clear - slack);
+	return [
+		near
+			? {
+					what: 'bed',
+					rank: 'look',
+					rule: 'bed.inset',
+					words: `is ${d.len(Math.max(0, near.off))} from the edge of ${the}, nearer than ${d.len(Math.min(clear, near.side.clear))}: edger and mower reach it there`
+				}
+			: null
+	];
+};
+/** Two low lights in a bed nearer than the reach of a pool do the work of one. */
+const bedNeighbours: Check = (d, fixture, all) => {
+	const level = d.site.areas.find(({ kind, id }) => kind === 'bed' && id === fixture.target.id)?.light;
+	if (fixture.target.kind !== 'bed') return [];
+	const least = poolReach(fixture.lamp, fixture.height, poolEdge(level === 'bright' ? 'bright' : 'soft'));
+	const near = all
+		.filter(({ id, technique }) => id !== fixture.id && ['path', 'drive', 'area'].includes(technique))
+		.map((other) => ({ other, away: distance(other.at, fixture.at) }))
+		.filter(({ away }) => away < least - slack && away >= d.figures['place.clear'].apart - slack)
+		.toSorted((a, b) => a.away - b.away)[0];
+	return [
+		near
+			? {
+					what: 'spacing',
+					rank: 'look',
+					rule: 'bed.spacing',
+					words: `is ${d.len(near.away)} from ${near.other.label}: nearer than ${d.len(least)} two lights do the work of one`
+				}
+			: null
+	];
+};
+
+const checks: readonly Check[] = [water, strips, ground, neighbours, spacing, bark, wall, bed, bedNeighbours];
 /** What a place breaks; nothing when it keeps every rule. `all`: every light of the plan, labelled. */
 export const brokenByPlace: (d: Drafting, fixture: Fixture, all: readonly Fixture[]) => Broken[] = (d, fixture, all) =>
 	checks.flatMap((check) => check(d, fixture, all)).filter((one) => one !== null);

@@ -24,7 +24,9 @@ const roles: Readonly<Record<string, { kind: Target['kind']; technique: Techniqu
 	runoff: { kind: 'drive', technique: 'drive' },
 	edge: { kind: 'drive', technique: 'drive' },
 	area: { kind: 'seating', technique: 'area' },
-	number: { kind: 'number', technique: 'number' }
+	bed: { kind: 'bed', technique: 'area' },
+	number: { kind: 'number', technique: 'number' },
+	sign: { kind: 'number', technique: 'wash' }
 };
 
 /** `oak/uplight-2` in its parts; a part that is not there is empty. */
@@ -52,8 +54,9 @@ export function isThere(site: Site, { kind, id }: Target): boolean {
 			return named(site.strips.filter((strip) => strip.kind === kind));
 		case 'steps':
 			return site.strips.some(({ steps }) => named(steps));
+		case 'bed':
 		case 'seating':
-			return named(site.areas.filter((area) => area.kind === 'seating'));
+			return named(site.areas.filter((area) => area.kind === kind));
 		case 'number':
 			return named(site.houseNumber);
 		case 'added':
@@ -92,7 +95,10 @@ export const canTurn = (technique: Technique): boolean =>
 	technique !== 'path' && bodies[technique] !== 'marker' && technique !== 'area';
 /** The model chosen by hand; null when the catalogue has no such model of the kind that the technique needs. */
 export const chosenModel = (id: string | undefined, technique: Technique): FixtureModel | null =>
-	fixtureModels.find((model) => model.id === id && model.body === bodies[technique]) ?? null;
+	fixtureModels.find(({ id: one, body }) => one === id && serves(body, technique)) ?? null;
+/** A narrow beam up into a gable comes from a spot. */
+const serves = (body: FixtureModel['body'], technique: Technique): boolean =>
+	body === bodies[technique] || (bodies[technique] === 'wash' && body === 'spot');
 
 /** What an edit changes, in a fixed order. */
 export function marksOf({ at, pinned, aim, model }: FixtureEdit, technique: Technique): HandMark[] {

@@ -18,7 +18,7 @@ const handWords: Readonly<Record<HandMark, string>> = {
 	lamp: 'with the lamp you chose',
 	added: 'added by you'
 };
-const kindWords: Readonly<Record<Fixture['technique'], string>> = {
+const kindWords: Readonly<Record<Fixture['technique'] | 'bed' | 'sign', string>> = {
 	uplight: 'uplight',
 	wash: 'wall light',
 	graze: 'grazing light',
@@ -26,8 +26,16 @@ const kindWords: Readonly<Record<Fixture['technique'], string>> = {
 	step: 'step light',
 	drive: 'drive light',
 	area: 'light for a seat',
-	number: 'light for the number'
+	number: 'light for the number',
+	bed: 'bed light',
+	sign: 'sign light'
 };
+/** `a path light`, `an uplight`. */
+function oneOf({ target, technique }: { target: Fixture['target'] | null; technique: Fixture['technique'] }): string {
+	const sign = target?.kind === 'number' && technique === 'wash';
+	const word = kindWords[target?.kind === 'bed' ? 'bed' : sign ? 'sign' : technique];
+	return `${/^[aeiou]/.test(word) ? 'an' : 'a'} ${word}`;
+}
 const remedy = (marks: readonly HandMark[]): string =>
 	marks.includes('added') ? 'Move it, or take it away.' : 'Change it, or put it back.';
 
@@ -113,7 +121,7 @@ function ofRemoved(d: Drafting, planned: Fixture): Finding {
 	return {
 		code: 'placement.hand-removed',
 		rank: steps ? 'look' : 'note',
-		message: `You took away ${/^[aeiou]/.test(kindWords[planned.technique]) ? 'an' : 'a'} ${kindWords[planned.technique]}.${steps ? ` It stood by ${steps}, where a foot goes wrong in the dark.` : ''} The plan had put it there for this: “${why}”`,
+		message: `You took away ${oneOf(planned)}.${steps ? ` It stood by ${steps}, where a foot goes wrong in the dark.` : ''} The plan had put it there for this: “${why}”`,
 		about: { kind: planned.target.kind, id: planned.target.id },
 		rule: planned.reasons[0]?.rule ?? 'hand.placed'
 	};
@@ -127,7 +135,7 @@ function ofIdle({ id, told, target, technique }: Edit): Finding[] {
 			code: 'placement.hand-gone',
 			rank: 'note',
 			message: target
-				? `You changed ${/^[aeiou]/.test(kindWords[technique]) ? 'an' : 'a'} ${kindWords[technique]} (${id}) that the plan does not place now. The change is kept and comes back with it.`
+				? `You changed ${oneOf({ target, technique })} (${id}) that the plan does not place now. The change is kept and comes back with it.`
 				: `What the light ${id} stood for is no longer in the yard. Your change to it is kept and comes back with it.`,
 			about: null,
 			rule: 'hand.placed'

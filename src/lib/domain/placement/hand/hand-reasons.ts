@@ -19,12 +19,19 @@ const ofPlace: readonly RuleId[] = [
 	'wall.setback',
 	'wall.spacing',
 	'wall.openings',
+	'wall.gable',
+	'wall.porch',
 	'wall.level',
+	'bed.spacing',
+	'bed.inset',
+	'seat.light',
+	'number.light',
+	'number.sign',
 	'place.clear',
 	'water.clear'
 ];
-const ofAim: readonly RuleId[] = ['tree.aim', 'tree.beam'];
-const ofLamp: readonly RuleId[] = ['tree.beam', 'tree.well', 'wall.level', 'path.level'];
+const ofAim: readonly RuleId[] = ['tree.aim', 'tree.beam', 'wall.gable'];
+const ofLamp: readonly RuleId[] = ['tree.beam', 'tree.well', 'wall.level', 'path.level', 'bed.spacing', 'number.sign'];
 
 const words: Readonly<Record<HandMark, string>> = {
 	moved: 'You moved it here.',

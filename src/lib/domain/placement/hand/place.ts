@@ -240,7 +240,10 @@ export function finish({ d, sets, edits }: HandOutcome): void {
 		const stands = fixtureModels.some(({ id, lampHeight }) => id === fixture.model && lampHeight === fixture.height);
 		const height = model && stands ? model.lampHeight : fixture.height;
 		const added = set.marks.includes('added');
-		const across = set.moved && !added && technique !== 'uplight' ? aimFrom(d.site, target, technique, at) : null;
+		const across =
+			set.moved && !added && technique !== 'uplight'
+				? aimFrom(d.site, target, technique, at, fixture.aim?.point)
+				: null;
 		const aim =
 			told?.aim && canTurn(technique)
 				? aimTold(told.aim, at, height, d.site.faces)

@@ -1,6 +1,6 @@
 import type { Line, Point } from './types';
 import { nearestOnSegment, segmentMeeting } from './segment';
-import { between, cross, distance, dot, moved, rightOf, subtract, towards, turnBetween } from './vector';
+import { between, cross, distance, dot, magnitude, moved, rightOf, subtract, towards, turnBetween } from './vector';
 
 const origin: Point = { x: 0, y: 0 };
 
@@ -117,7 +117,7 @@ export function offsetLine(line: Line, offset: number): Line {
 		const open = 1 + dot(before, after);
 		if (open < 1e-9) return moved(p, before, offset);
 		const mitre = { x: (before.x + after.x) / open, y: (before.y + after.y) / open };
-		const size = Math.hypot(mitre.x, mitre.y);
+		const size = magnitude(mitre);
 		return moved(p, mitre, size > longestMitre ? (offset * longestMitre) / size : offset);
 	});
 }

@@ -9,6 +9,8 @@ import {
 	ellipse,
 	inPolygon,
 	lengthInside,
+	nearestOnPolygon,
+	nearestOnSegment,
 	polygonArea,
 	polygonGap,
 	polygonsOverlap,
@@ -95,4 +97,20 @@ describe('inside and across', () => {
 			})
 		);
 	});
+});
+
+test('the nearest side is the first of those that none is nearer than', () => {
+	const whole = integer({ min: -6, max: 6 });
+	const point = array(whole, { minLength: 2, maxLength: 2 }).map(([x, y]) => at(x! / 3, y! / 7));
+	assert(
+		property(point, array(point, { minLength: 1, maxLength: 9 }), (p, ring) => {
+			const all = sidesOf(ring).map(([a, b]) => nearestOnSegment(p, a, b).distance);
+			const least = Math.min(...all);
+			const near = nearestOnPolygon(p, ring)!;
+			expect(near.distance).toBe(least);
+			expect(near.side).toBe(all.indexOf(least));
+			expect(Math.abs(distanceToPolygon(p, ring))).toBe(least);
+		}),
+		{ numRuns: 2000 }
+	);
 });

@@ -1,6 +1,6 @@
 import type { Point, Polygon } from './types';
 import { boxesMeet, boxOf } from './box';
-import { nearestOnSegment, segmentMeeting } from './segment';
+import { nearestOnSegment, nearestSide, segmentMeeting } from './segment';
 import { between, cross, subtract } from './vector';
 
 /** The sides of a ring, as pairs of points. */
@@ -52,24 +52,21 @@ export function inPolygon(p: Point, ring: Polygon): boolean {
 }
 /** The point on the boundary nearest to `p`, with its distance; null for an empty ring. */
 export function nearestOnPolygon(p: Point, ring: Polygon): { point: Point; distance: number; side: number } | null {
-	let best: { point: Point; distance: number; side: number } | null = null;
-	sidesOf(ring).forEach(([a, b], side) => {
-		const near = nearestOnSegment(p, a, b);
-		if (!best || near.distance < best.distance) best = { point: near.point, distance: near.distance, side };
-	});
-	return best;
+	const { side } = nearestSide(p, ring);
+	if (side < 0) return null;
+	const { point, distance } = nearestOnSegment(p, ring[side]!, ring[(side + 1) % ring.length]!);
+	return { point, distance, side };
 }
 /** Metres from `p` to the boundary, negative inside; Infinity for an empty ring. */
 export function distanceToPolygon(p: Point, ring: Polygon): number {
-	const near = nearestOnPolygon(p, ring);
-	if (!near) return Infinity;
-	return inPolygon(p, ring) ? -near.distance : near.distance;
+	const { distance } = nearestSide(p, ring);
+	return inPolygon(p, ring) ? -distance : distance;
 }
 /** Fractions of the way along a–b at which it meets the boundary, in order. */
 export function boundaryMeetings(a: Point, b: Point, ring: Polygon): number[] {
 	const found: number[] = [];
-	for (const [c, d] of sidesOf(ring)) {
-		const hit = segmentMeeting(a, b, c, d);
+	for (let i = 0; i < ring.length; i++) {
+		const hit = segmentMeeting(a, b, ring[i]!, ring[(i + 1) % ring.length]!);
 		if (hit) found.push(hit.t);
 	}
 	return found.sort((p, q) => p - q);

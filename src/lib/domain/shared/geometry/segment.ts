@@ -1,5 +1,5 @@
-import type { Point } from './types';
-import { cross, distance, dot, subtract } from './vector';
+import type { Point, Polygon } from './types';
+import { hypot } from './vector';
 
 export interface Nearest {
 	point: Point;
@@ -9,11 +9,41 @@ export interface Nearest {
 }
 /** The point of segment a–b nearest to `p`. A segment without length is its first point. */
 export function nearestOnSegment(p: Point, a: Point, b: Point): Nearest {
-	const d = subtract(b, a);
-	const square = dot(d, d);
-	const t = square > 0 ? Math.min(1, Math.max(0, dot(subtract(p, a), d) / square)) : 0;
-	const point = { x: a.x + d.x * t, y: a.y + d.y * t };
-	return { point, t, distance: distance(p, point) };
+	const dx = b.x - a.x;
+	const dy = b.y - a.y;
+	const t = fractionNearest(p, a, dx, dy);
+	const x = a.x + dx * t;
+	const y = a.y + dy * t;
+	return { point: { x, y }, t, distance: hypot(p.x - x, p.y - y) };
+}
+/** How far along the segment from `a` by (dx, dy) its point nearest to `p` lies, 0 to 1. */
+function fractionNearest(p: Point, a: Point, dx: number, dy: number): number {
+	const square = dx * dx + dy * dy;
+	return square > 0 ? Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square)) : 0;
+}
+/** Metres from `p` to the nearest of the sides of a ring, and which side: `nearestOnSegment` of each, without their points. */
+export function nearestSide(p: Point, ring: Polygon): { side: number; distance: number } {
+	let side = -1;
+	let least = Infinity;
+	/** Square of the least, with room for rounding: what is further off needs no root. */
+	let within = Infinity;
+	for (let i = 0; i < ring.length; i++) {
+		const a = ring[i]!;
+		const b = ring[i + 1 < ring.length ? i + 1 : 0]!;
+		const dx = b.x - a.x;
+		const dy = b.y - a.y;
+		const t = fractionNearest(p, a, dx, dy);
+		const x = p.x - (a.x + dx * t);
+		const y = p.y - (a.y + dy * t);
+		const square = x * x + y * y;
+		if (square > within) continue;
+		const distance = hypot(x, y);
+		if (side >= 0 && !(distance < least)) continue;
+		side = i;
+		least = distance;
+		within = square * (1 + 1e-12);
+	}
+	return { side, distance: least };
 }
 export interface Meeting {
 	point: Point;
@@ -26,18 +56,21 @@ export interface Meeting {
  * another share many points: null, ask `segmentDistance`.
  */
 export function segmentMeeting(a: Point, b: Point, c: Point, d: Point): Meeting | null {
-	const r = subtract(b, a);
-	const s = subtract(d, c);
-	const den = cross(r, s);
+	const rx = b.x - a.x;
+	const ry = b.y - a.y;
+	const sx = d.x - c.x;
+	const sy = d.y - c.y;
+	const den = rx * sy - ry * sx;
 	// Relative to both lengths, so that nearly parallel long segments do not meet at a point made of rounding.
-	if (Math.abs(den) <= 1e-12 * Math.hypot(r.x, r.y) * Math.hypot(s.x, s.y)) return null;
-	const w = subtract(c, a);
-	const t = cross(w, s) / den;
-	const u = cross(w, r) / den;
+	if (Math.abs(den) <= 1e-12 * hypot(rx, ry) * hypot(sx, sy)) return null;
+	const wx = c.x - a.x;
+	const wy = c.y - a.y;
+	const t = (wx * sy - wy * sx) / den;
+	const u = (wx * ry - wy * rx) / den;
 	const slack = 1e-12;
 	if (t < -slack || t > 1 + slack || u < -slack || u > 1 + slack) return null;
 	return {
-		point: { x: a.x + r.x * t, y: a.y + r.y * t },
+		point: { x: a.x + rx * t, y: a.y + ry * t },
 		t: Math.min(1, Math.max(0, t)),
 		u: Math.min(1, Math.max(0, u))
 	};

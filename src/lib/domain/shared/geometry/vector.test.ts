@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { bearingOf, directionOf, leftOf, rightOf, rotated, turnBetween, unit, wrapDegrees } from '../geometry';
+import { assert, double, property } from 'fast-check';
+import { bearingOf, directionOf, hypot, leftOf, rightOf, rotated, turnBetween, unit, wrapDegrees } from '../geometry';
 
 describe('hands and bearings', () => {
 	const home = { x: 0, y: -1 };
@@ -32,5 +33,24 @@ describe('hands and bearings', () => {
 	});
 	test('the zero vector has no direction and makes no NaN', () => {
 		expect(unit({ x: 0, y: 0 })).toEqual({ x: 0, y: 0 });
+	});
+});
+
+describe('length', () => {
+	test("is that of the language's own, to the last digits, from the tiny to the huge", () => {
+		const any = double({ noNaN: true });
+		assert(
+			property(any, any, (x, y) => {
+				const own = Math.hypot(x, y);
+				if (Number.isFinite(own)) expect(Math.abs(hypot(x, y) - own)).toBeLessThanOrEqual(own * 5e-16);
+				else expect(hypot(x, y)).toBe(own);
+			}),
+			{ numRuns: 2000 }
+		);
+		expect(hypot(0, 0)).toBe(0);
+		expect(hypot(3, -4)).toBe(5);
+		expect(hypot(Number.NaN, 1)).toBeNaN();
+		expect(hypot(1, Number.NaN)).toBeNaN();
+		expect(hypot(-Infinity, Number.NaN)).toBe(Infinity);
 	});
 });

@@ -1,0 +1,8 @@
+/** The light stage: from fixtures at their volts to what lands where, against what it should be. */
+export type * from './types';
+export { lightField } from './field';
+export { lightMap } from './map';
+export { LightGrid, leastShare } from './light-grid';
+export { sourceOf, sourcesOf, lightAt, maintained } from './sources';
+export { shadowsOf } from './shadows';
+export { planLight } from './plan-light';
