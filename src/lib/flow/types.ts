@@ -30,7 +30,8 @@ export type Field = FieldBase &
 		| { kind: 'length'; min: number; max: number; example: string }
 		| { kind: 'number'; min: number; max: number; unit: string }
 		| { kind: 'count'; min: number; max: number }
-		| { kind: 'choice'; options: Option[] }
+		/** `usual`: taken while an optional one is left empty, and shown as chosen. */
+		| { kind: 'choice'; options: Option[]; usual?: Option['value'] }
 		| { kind: 'text'; maxLength: number }
 		/** Bearing by eight directions or in degrees. */
 		| { kind: 'bearing' }

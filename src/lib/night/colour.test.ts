@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { adaptation, bradford } from './adapt';
 import { colourAt, linearOf, luminanceOf, planckian } from './colour';
 import published from './colour.published.json';
-import { encode, tone } from './develop';
+import { tone } from './develop';
+import { encode } from './tables';
 
 const white = (pair: number[]) => ({ x: pair[0]!, y: pair[1]! });
 

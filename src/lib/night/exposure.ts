@@ -19,6 +19,7 @@ const burnt = { share: 0.997, times: 1.15, least: 3 } as const;
 /** Bins of a histogram over log luminance, from 1e-6 to 1e6. */
 const bins = 480;
 const [low, high] = [Math.log(1e-6), Math.log(1e6)];
+const perBin = bins / (high - low);
 
 /** `part`: what the sky's luminance is multiplied by, by channel. */
 export function exposureOf(
@@ -30,6 +31,7 @@ export function exposureOf(
 	const pixels = view.width * view.height;
 	// Every third pixel is enough for an average.
 	const stride = pixels > 3000 ? 3 : 1;
+	const luminance = luminanceOf;
 	let sum = 0;
 	let count = 0;
 	for (let p = 0; p < pixels; p += stride) {
@@ -37,10 +39,10 @@ export function exposureOf(
 		const r = lamps[q]! + part[0] * sky[q]!;
 		const g = lamps[q + 1]! + part[1] * sky[q + 1]!;
 		const b = lamps[q + 2]! + part[2] * sky[q + 2]!;
-		const log = Math.log(1e-6 + luminanceOf(r, g, b));
+		const log = Math.log(1e-6 + luminance(r, g, b));
 		sum += log;
 		count++;
-		const bin = Math.floor(((log - low) / (high - low)) * bins);
+		const bin = ((log - low) * perBin) | 0;
 		counts[Math.min(bins - 1, Math.max(0, bin))]!++;
 	}
 	const average = Math.exp(sum / Math.max(1, count));

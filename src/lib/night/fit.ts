@@ -1,7 +1,9 @@
-/** Standing in the street so that the whole front and all that is lit before it fit into the picture. */
+/** How the picture from the ground is framed: the whole front, and as much of what is lit before and beside it as goes in. */
 import type { Plan } from '../domain/plan';
+import type { Strip } from '../domain/site';
 import { roofTop } from './roof';
 import type { Camera } from './camera';
+import { standpointOf, type Standpoint } from './stand';
 import type { View } from './types';
 
 /** Height of a standing person's eyes, metres (from memory: 1.5 to 1.65 m). */
@@ -14,6 +16,17 @@ interface Spot {
 	x: number;
 	y: number;
 	z: number;
+}
+/** What is to be seen, as slopes from the eye: sideways to both ends, up to its top, down to the nearest ground. */
+interface Frame {
+	x: number;
+	y: number;
+	left: number;
+	right: number;
+	top: number;
+	bottom: number;
+	/** Tall trees near by may run out of the picture at its top. */
+	cropped: boolean;
 }
 function spotsOf({ site, fixtures }: Plan): Spot[] {
 	// Of a high roof enough is shown to see that it is one; gables wholly.
@@ -33,12 +46,17 @@ function spotsOf({ site, fixtures }: Plan): Spot[] {
 		...fixtures.map(({ at, height }) => ({ ...at, z: height + 0.3 }))
 	];
 }
+/** Slopes to the corners of the front. */
+const frontFrom = ({ site }: Plan, x: number, y: number): number[] =>
+	site.walls
+		.filter((wall) => wall.of === 'house' && wall.front)
+		.flatMap((wall) => [wall.from, wall.to].map((p) => (p.x - x) / (y - p.y)));
 
 /** The house front takes at least this part of the picture's width, even where that cuts off what stands far to its side. */
 const leastHouse = 0.3;
 
-/** The camera in the street. A yard of which nothing is known is looked at all the same. */
-export function fitStreet(plan: Plan, view: View): Camera {
+/** Across the street. A yard of which nothing is known is looked at all the same. */
+function fromStreet(plan: Plan): Frame {
 	const { site } = plan;
 	const told = spotsOf(plan).filter((p) => p.y < site.street + across - 2);
 	const spots =
@@ -52,9 +70,7 @@ export function fitStreet(plan: Plan, view: View): Camera {
 	let seen = spread(spots, y);
 	for (let step = 0; step < 60 && seen.right - seen.left > 2 * widest; step++) seen = spread(spots, (y += 1.5));
 	const { x } = seen;
-	const house = site.walls
-		.filter((wall) => wall.of === 'house' && wall.front)
-		.flatMap((wall) => [wall.from, wall.to].map((p) => (p.x - x) / (y - p.y)));
+	const house = frontFrom(plan, x, y);
 	let { left, right } = seen;
 	const most = house.length > 0 ? (Math.max(...house) - Math.min(...house)) / leastHouse : Infinity;
 	if (right - left > most) {
@@ -67,9 +83,47 @@ export function fitStreet(plan: Plan, view: View): Camera {
 	const shown = spots.filter((p) => (p.x - x) / (y - p.y) > left - 0.01 && (p.x - x) / (y - p.y) < right + 0.01);
 	const top = Math.max(...shown.map((p) => (p.z - eye) / (y - p.y)), 0.05);
 	const bottom = eye / (y - (site.street + 0.8));
+	return { x, y, left, right, top, bottom, cropped: right - left < seen.right - seen.left };
+}
+
+/** On the way in: ground from so many metres before one's feet, and so much beside the house, as a part of its width. */
+const feet = 6;
+const beside = 0.12;
+/** The front with the lights that stand beside it: of the windows as wide as a glance that hold all of it, the one that holds the most. */
+function onWay(plan: Plan, { at: { x, y } }: Standpoint): Frame {
+	const house = frontFrom(plan, x, y);
+	const [from, to] = [Math.min(...house), Math.max(...house)];
+	const margin = (to - from) * beside;
+	const wide = Math.max(2 * widest, to - from + 2 * margin);
+	const slopes = plan.fixtures.filter((one) => y - one.at.y > 2.5).map((one) => (one.at.x - x) / (y - one.at.y));
+	const held = (left: number): number => slopes.filter((s) => s > left && s < left + wide).length;
+	const [least, last] = [to + margin - wide, from - margin];
+	// From the middle outwards: of equals the one that has the house nearest to its middle.
+	const tries = Array.from({ length: 41 }, (_, i) => ({
+		left: least + ((last - least) * i) / 40,
+		off: Math.abs(i - 20)
+	}));
+	const { left } = tries
+		.toSorted((a, b) => a.off - b.off)
+		.reduce((best, next) => (held(next.left) > held(best.left) ? next : best));
+	const top = Math.max(...spotsOf(plan).flatMap((p) => (y - p.y > 4 ? [(p.z - eye) / (y - p.y)] : [])), 0.05);
+	return { x, y, left, right: left + wide, top, bottom: eye / feet, cropped: true };
+}
+
+/** Where one stands before the house: on which strip, null for the street, and how far from the front; null where there is none yet. Metres. */
+export function standOf(plan: Plan): { strip: Strip | null; away: number | null } {
+	const stand = standpointOf(plan);
+	if (stand) return stand;
+	const ends = plan.site.walls.filter((wall) => wall.of === 'house' && wall.front).map(({ from }) => from.y);
+	return { strip: null, away: ends.length === 0 ? null : fromStreet(plan).y - Math.max(...ends) };
+}
+/** The camera of someone who stands before the house. */
+export function fitStreet(plan: Plan, view: View): Camera {
+	const stand = standpointOf(plan);
+	const { x, y, left, right, top, bottom, cropped } = stand ? onWay(plan, stand) : fromStreet(plan);
 	const wide = (view.width * 0.93) / Math.max(right - left, 1e-3);
-	// Tall trees near by may run out of the picture at its top, by up to a third.
-	const tall = right - left < seen.right - seen.left ? wide : (view.height * 0.93) / (top + bottom);
+	// Cropped by up to a third.
+	const tall = cropped ? wide : (view.height * 0.93) / (top + bottom);
 	const scale = clearOfLamps(plan, x, y, view.width, (left + right) / 2, Math.min(wide, tall));
 	const spare = Math.max(view.height * 0.05, view.height - scale * (top + bottom));
 	return {

@@ -1,5 +1,5 @@
 /** The yard after dark as pictures: what a plan looks like, worked out from its light. Pure. */
 export type * from './types';
 export { luminancePicture, paintBands, type OnBand, type PictureOptions } from './picture';
-export { develop } from './develop';
+export { develop, developer, type Developer } from './develop';
 export { sceneOf } from './scene';

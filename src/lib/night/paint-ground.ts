@@ -2,7 +2,7 @@
  * The ground, by what lies there. Albedos from memory: lawn 0.2, concrete and paving 0.3 to 0.35, gravel 0.25, asphalt 0.1, mulch 0.08,
  * water 0.02 with a mirror on it.
  */
-import { streetDepth, within, type Ground } from './ground';
+import { streetDepth, within, type Ground, type Region } from './ground';
 import { line, paint, sharpness, type Hit } from './hit';
 import { hash3, noise2 } from './noise';
 import type { Scene } from './scene';
@@ -12,17 +12,30 @@ export function paintGround(hit: Hit, scene: Scene): void {
 	const { x, y } = hit;
 	hit.surface = scene.lawn;
 	let kind: Ground = 'lawn';
+	let flight: Region['flight'] = null;
 	if (y > scene.streetEdge) {
 		kind = y < scene.streetEdge + streetDepth ? 'street' : 'verge';
 		hit.surface = scene.street;
 	} else {
 		for (const region of scene.regions) {
 			if (!within(region, x, y)) continue;
-			({ kind, surface: hit.surface } = region);
+			({ kind, surface: hit.surface, flight } = region);
 			break;
 		}
 	}
 	painters[kind](hit, Math.abs(x - scene.centre), y, scene);
+	if (flight) nosings(hit, flight, x, y);
+}
+/** The edges of treads: a pale nosing, and below it the riser in its own shade. Widths in metres on the ground. */
+const [nosing, riser] = [0.05, 0.09];
+function nosings(hit: Hit, { x, y, dx, dy, going }: NonNullable<Region['flight']>, px: number, py: number): void {
+	const along = ((px - x) * dx + (py - y) * dy) / going;
+	const edge = Math.round(along);
+	const off = (along - edge) * going;
+	const shade = line(hit, off + riser / 2, riser);
+	const pale = line(hit, off - nosing / 2, nosing);
+	const by = (1 - 0.72 * shade) * (1 + 0.35 * pale);
+	paint(hit, hit.red, hit.green, hit.blue, by);
 }
 const painters: Record<Ground, (hit: Hit, x: number, y: number, scene: Scene) => void> = {
 	lawn,

@@ -1,5 +1,5 @@
 /** What panels look like. Albedos from memory; the finish of the house's walls is in `paint-wall.ts`. */
-import { paint, sharpness, type Hit } from './hit';
+import { line, paint, sharpness, type Hit } from './hit';
 import { hash3, noise2 } from './noise';
 import { paintWall } from './paint-wall';
 import type { Panel } from './panels';
@@ -37,8 +37,13 @@ export function paintPanel(hit: Hit, panel: Panel, scene: Scene): void {
 			const seam = hit.z / 0.19 - row < 0.08 ? 0.7 : 1;
 			return paint(hit, 0.4, 0.37, 0.32, (0.8 + 0.4 * stone) * (1 - sharpness(hit, 0.19) * (1 - seam)));
 		}
-		case 'sign':
-			return paint(hit, 0.5, 0.48, 0.42);
+		case 'sign': {
+			// What is written on it nobody was asked: a pale board with a dark rim.
+			const rim = Math.min(hit.a - panel.u0, panel.u1 - hit.a, hit.b - panel.v0, panel.v1 - hit.b);
+			return paint(hit, 0.5, 0.48, 0.42, 1 - 0.8 * line(hit, rim - 0.03, 0.02));
+		}
+		case 'box':
+			return paint(hit, 0.09, 0.095, 0.09);
 		case 'neighbour':
 			if (panel.wall) paintWall(hit, panel.wall, scene);
 			hit.surface = panel.surface;

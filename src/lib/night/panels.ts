@@ -2,7 +2,8 @@
 import type { Vector } from '../domain/photometry';
 import type { Wall } from '../domain/site';
 
-export type Material = 'wall' | 'roof' | 'trim' | 'soffit' | 'slab' | 'post' | 'stone' | 'gate' | 'sign' | 'neighbour';
+export type Material =
+	'wall' | 'roof' | 'trim' | 'soffit' | 'slab' | 'post' | 'stone' | 'gate' | 'sign' | 'box' | 'neighbour';
 export interface Panel {
 	origin: Vector;
 	/** Unit vectors in the panel, square to each other, and its normal. */

@@ -95,6 +95,21 @@ export function roofPanels(site: Site, roof: number, eave: number): Panel[] {
 }
 export const partPanels = (part: RoofPart, roof: number, eave: number): Panel[] =>
 	(part.peak === null ? hipped(part, roof, eave) : gabled(part, roof, eave)).filter((panel) => panel !== null);
+/**
+ * Slopes and boards as seen square on from the street, for an elevation: x along the front, heights as −y; the furthest back first. `y`: of the
+ * walls under them.
+ */
+export function roofFaces(site: Site): { y: number; ring: { x: number; y: number }[] }[] {
+	const middle = ({ corners }: Panel): number => corners.reduce((sum, { y }) => sum + y, 0) / corners.length;
+	return roofParts(site)
+		.toSorted((a, b) => a.front - b.front)
+		.flatMap((part) =>
+			partPanels(part, 0, 0)
+				.filter(({ material }) => material !== 'soffit')
+				.toSorted((a, b) => middle(a) - middle(b))
+				.map(({ corners }) => ({ y: part.front, ring: corners.map(({ x, z }) => ({ x, y: -z })) }))
+		);
+}
 const at = (x: number, y: number, z: number): Vector => ({ x, y, z });
 
 function hipped(part: RoofPart, roof: number, eave: number): (Panel | null)[] {

@@ -3,6 +3,7 @@ import type { Plan } from '../domain/plan';
 import type { Opening } from '../domain/site';
 import { beddingOf } from './bedding';
 import { crownOf, type Crown } from './crown';
+import { signPanels, signPosts, supplyPanels } from './devices';
 import { fixtureStrokes, existingStrokes } from './fixtures';
 import { regionsOf, type Region } from './ground';
 import { housePanels, neighbourPanels, porchStrokes } from './house';
@@ -55,12 +56,15 @@ export function sceneOf(plan: Plan): Scene {
 			...housePanels(site, name),
 			...neighbourPanels(site, name),
 			...roofPanels(site, name('roof', 'roof'), name('eaves', 'eaves')),
-			...gardenPanels(site, name)
+			...gardenPanels(site, name),
+			...signPanels(site, name),
+			...supplyPanels(plan, name)
 		],
 		strokes: [
 			...trees.flatMap((crown, i) => woodOf(crown, treeSurface[i]!, i)),
 			...porchStrokes(site, name),
 			...railStrokes(site, name),
+			...signPosts(site, name),
 			...fixtureStrokes(plan, name),
 			...existingStrokes(site, name)
 		],

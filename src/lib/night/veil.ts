@@ -20,13 +20,28 @@ export const newVeil = (width: number, height: number): Veil => {
 	const rows = Math.ceil(height / cell) + 1;
 	return { columns, rows, light: new Float32Array(columns * rows * 3) };
 };
-/** Adds a pixel's light to its cell. */
-export function gather({ columns, light }: Veil, column: number, row: number, r: number, g: number, b: number): void {
-	const q = (Math.floor(row / cell) * columns + Math.floor(column / cell)) * 3;
+/** Adds the light of a row of pixels to its cells: linear red, green, blue, from `from` on in `shown`. */
+export function gatherLine(
+	{ columns, light }: Veil,
+	row: number,
+	shown: Float32Array,
+	from: number,
+	width: number
+): void {
 	const part = 1 / (cell * cell);
-	light[q]! += part * Math.min(most, r);
-	light[q + 1]! += part * Math.min(most, g);
-	light[q + 2]! += part * Math.min(most, b);
+	let at = ((row / cell) | 0) * columns * 3;
+	for (let column = 0, q = from; column < width; at += 3) {
+		const end = Math.min(width, column + cell);
+		let [r, g, b] = [0, 0, 0];
+		for (; column < end; column++, q += 3) {
+			r += Math.min(most, shown[q]!);
+			g += Math.min(most, shown[q + 1]!);
+			b += Math.min(most, shown[q + 2]!);
+		}
+		light[at]! += part * r;
+		light[at + 1]! += part * g;
+		light[at + 2]! += part * b;
+	}
 }
 /** Spreads it: three passes of a box of five cells along rows and along columns come close to a bell. */
 export function spread(veil: Veil): void {
@@ -46,17 +61,23 @@ export function spread(veil: Veil): void {
 			for (let column = 0; column < columns; column++) pass(column * 3 + channel, columns * 3, rows);
 		}
 }
-/** The veil at a pixel's channel, between its four cells. */
-export function veilAt({ columns, rows, light }: Veil, column: number, row: number, channel: number): number {
-	const x = Math.max(0, (column + 0.5) / cell - 0.5);
+/** What the veil adds to each pixel of a row, its part already taken: linear red, green, blue, between the four cells about it. */
+export function veilLine({ columns, rows, light }: Veil, row: number, out: Float32Array): void {
 	const y = Math.max(0, (row + 0.5) / cell - 0.5);
-	const i = Math.min(columns - 2, Math.floor(x));
 	const j = Math.min(rows - 2, Math.floor(y));
-	const u = x - i;
 	const v = y - j;
-	const q = (j * columns + i) * 3 + channel;
-	const low = light[q]! + (light[q + 3]! - light[q]!) * u;
-	const next = q + columns * 3;
-	const high = light[next]! + (light[next + 3]! - light[next]!) * u;
-	return low + (high - low) * v;
+	const width = out.length / 3;
+	const upper = j * columns * 3;
+	const lower = upper + columns * 3;
+	for (let column = 0, o = 0; column < width; column++, o += 3) {
+		const x = Math.max(0, (column + 0.5) / cell - 0.5);
+		const i = Math.min(columns - 2, x | 0);
+		const u = x - i;
+		const [q, p] = [upper + i * 3, lower + i * 3];
+		for (let k = 0; k < 3; k++) {
+			const high = light[q + k]! + (light[q + 3 + k]! - light[q + k]!) * u;
+			const low = light[p + k]! + (light[p + 3 + k]! - light[p + k]!) * u;
+			out[o + k] = veilPart * (high + (low - high) * v);
+		}
+	}
 }

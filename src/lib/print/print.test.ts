@@ -1,11 +1,15 @@
 import * as fc from 'fast-check';
 import { render } from 'svelte/server';
 import { describe, expect, test } from 'vitest';
+import { routeCards } from '../domain/checklist';
 import { makePlan } from '../domain/plan';
+import { formatLength } from '../domain/shared/units';
 import { blankYard, examples } from '../domain/yard';
 import { frameOf } from '../drawing';
+import { dazzling, isSpill, litRows, mapOf, mapOnPaper, whenNew } from './after-dark';
 import Packet from './Packet.svelte';
 import { planOnPaper } from './plan-on-paper';
+import { fitRoute } from './route-on-paper';
 import { detailPlan, fitPlan, papers, roomOn, scales } from './scale';
 import { scheduleOf } from './schedule';
 import { aimOf, money, planCode, wayOf } from './words';
@@ -62,6 +66,30 @@ describe('the scale', () => {
 	});
 });
 
+describe('the drawing of a route', () => {
+	test('is to scale and fits the sheet', () => {
+		const side = fc.double({ min: 2, max: 150, noNaN: true });
+		fc.assert(
+			fc.property(
+				side,
+				side,
+				fc.constantFrom('letter', 'a4'),
+				fc.constantFrom('feet', 'metres'),
+				(width, height, paper, units) => {
+					const fit = fitRoute({ minX: 1, minY: -2, maxX: width + 1, maxY: height - 2 }, paper, units);
+					const room = roomOn(paper, 'portrait');
+					expect(fit.width).toBeLessThanOrEqual(room.width + 1e-9);
+					expect(fit.height).toBeLessThanOrEqual(room.height + 1e-9);
+					expect(fit.width * fit.scale.ratio).toBeCloseTo(width * 1000, 6);
+					const inches = /^1 in = (\d+) ft$/.exec(fit.scale.text);
+					if (inches) expect(fit.scale.ratio).toBe(Number(inches[1]) * 12);
+				}
+			),
+			{ numRuns: process.env.LONG ? 5000 : 300, seed: 2 }
+		);
+	});
+});
+
 describe('a crowded plan', () => {
 	test('comes again, larger, in parts that leave no fixture out', () => {
 		const plan = makePlan(examples.find(({ id }) => id === 'rural')!.yard);
@@ -91,6 +119,27 @@ describe('the fixture schedule', () => {
 					[...new Set(fixture.reasons.map((reason) => reason.because))].toSorted()
 				);
 	});
+});
+
+describe('the map after dark on paper', () => {
+	const plans = examples.map(({ id, yard }) => [id, makePlan(yard)] as const);
+	test.each(plans)('%s: true in shape, room for words beside it', (_, plan) => {
+		const { box, width, height } = mapOnPaper(plan);
+		for (const paper of ['letter', 'a4'] as const) {
+			const room = roomOn(paper, 'portrait');
+			expect(width).toBeLessThanOrEqual(room.width - 60);
+			expect(height).toBeLessThan(room.height / 1.5);
+		}
+		expect(width / height).toBeCloseTo((box.maxX - box.minX) / (box.maxY - box.minY), 9);
+		// Cells reach past every edge, so that lines run out to it.
+		const map = mapOf(plan, box);
+		expect(map.x).toBeLessThanOrEqual(box.minX);
+		expect(map.x + (map.columns - 1) * map.step).toBeGreaterThanOrEqual(box.maxX);
+		expect(map.y).toBeLessThanOrEqual(box.minY);
+		expect(map.y + (map.rows - 1) * map.step).toBeGreaterThanOrEqual(box.maxY);
+	});
+	// 90 % for age and 90 % of that for dirt: 1 ÷ 0.81.
+	test('new lamps give 1.23 times as much', () => expect(whenNew).toBeCloseTo(1.2346, 4));
 });
 
 describe('words', () => {
@@ -150,6 +199,38 @@ describe.each([...examples.map(({ id, yard }) => [id, yard] as const), ['blank',
 			const { fit } = planOnPaper(plan, 'a4');
 			expect(text).toContain(`Scale ${fit.scale.text}`);
 			expect(html).toContain(`width="${fit.parts[0]!.width.toFixed(2)}mm"`);
+		});
+		test('has every stretch of every route card, and every piece of the cut list, each in a row', () => {
+			const rows = html.split(/<\/tr>/).map((row) => row.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' '));
+			const units = plan.site.units;
+			const cards = routeCards(plan.site, plan.fixtures, plan.runs, plan.supply);
+			for (const leg of cards.flatMap((card) => card.lines.flatMap((line) => line.legs))) {
+				const ends = `${leg.from.label} → ${leg.to.label}`;
+				const said = [ends, leg.way, ` ${formatLength(leg.length, units)} `];
+				expect(
+					rows.some((row) => said.every((part) => row.includes(part))),
+					said.join('|')
+				).toBe(true);
+			}
+			for (const { what, length } of plan.shopping.rolls.flatMap(({ cuts }) => cuts))
+				expect(rows.some((row) => row.includes(what) && row.includes(formatLength(length, units)))).toBe(true);
+		});
+		test('after dark: what is not right is in the table, and everyone dazzled is told', () => {
+			const at = html.indexOf('id="sheet-after-dark"');
+			expect(at).toBeGreaterThan(html.indexOf('id="sheet-first-night"'));
+			const sheet = html.slice(at, html.indexOf('id="sheet-upkeep"'));
+			if (plan.fixtures.length === 0) return expect(sheet).toContain('Nothing is lit yet.');
+			const { rows } = litRows(plan);
+			const wrong = plan.light.receivers.filter(
+				(one) => !isSpill(one) && one.kind !== 'crown' && !['right', 'no-aim'].includes(one.verdict)
+			);
+			for (const one of wrong) expect(rows).toContain(one);
+			expect(sheet.split('<tr>').length - 2).toBe(rows.length);
+			const { list } = dazzling(plan);
+			for (const { remedy } of list) expect(text).toContain(remedy!.replaceAll('&', '&amp;'));
+			const { width, height } = mapOnPaper(plan);
+			expect(sheet).toContain(`width="${width.toFixed(2)}mm" height="${height.toFixed(2)}mm"`);
+			expect(sheet).toMatch(/class="[^"]*fill-lux-5/);
 		});
 		test('has a row for every fixture in the schedule, the stakes and the first night', () => {
 			const rows = (label: string) => html.split(/<\/tr>/).filter((row) => new RegExp(`> ${label}<`).test(row)).length;

@@ -3,7 +3,8 @@ import type { Plan } from '../domain/plan';
 import type { Fixture } from '../domain/placement';
 import type { Run, RunNode, RunSegment } from '../domain/cable';
 import type { Hours, Yard } from '../domain/yard';
-import { cables, fixtureModels, transformers } from '../domain/shared/catalogue';
+import { cables, transformers, type Lamp } from '../domain/shared/catalogue';
+import { modelName as fixtureName } from '../domain/shared/model-name';
 import { formatLength } from '../domain/shared/units';
 
 /** The yard's own name, or a plain one. */
@@ -63,12 +64,11 @@ export function aimOf(fixture: Pick<Fixture, 'aim'>, faces: number): string {
 	return `${tilt}° from upright, towards ${wayOf(fixture.aim.bearing, faces)}`;
 }
 
-/** A size of cable as sold: `12 AWG`, `2.5 mm²`. */
-export const modelName = (id: string): string =>
-	fixtureModels.find((model) => model.id === id)?.name ??
+/** A fixture with the lamp in it, a transformer or a cable, as it is called on lists. */
+export const modelName = (id: string, lamp?: Pick<Lamp, 'measured'>): string =>
 	transformers.find((model) => model.id === id)?.name ??
 	cables.find((model) => model.id === id)?.name ??
-	id;
+	fixtureName(id, lamp);
 
 /** Node names of a run: the fixture's label, the transformer, or the hub from which each light has its own lead. */
 export function nodeNames(run: Run, fixtures: readonly Fixture[]): Map<string, string> {

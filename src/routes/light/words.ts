@@ -62,9 +62,12 @@ const listed = (parts: readonly string[]): string =>
 /** The most that a sentence names before it counts. */
 const named = 4;
 
-/** Everything lit, by name, the brightest first; what gets next to nothing is told apart. Lux are averages. */
-export function pictureWords({ light, site, fixtures }: Plan, view: 'street' | 'above'): string {
-	const seen = view === 'street' ? 'The house from the street, after dark.' : 'The yard from above, after dark.';
+/**
+ * Everything lit, by name, the brightest first; what gets next to nothing is told apart. Lux are averages. `from`: where one stands
+ * who looks at the house.
+ */
+export function pictureWords({ light, site, fixtures }: Plan, view: 'street' | 'above', from = 'the street'): string {
+	const seen = view === 'street' ? `The house from ${from}, after dark.` : 'The yard from above, after dark.';
 	if (fixtures.length === 0) return `${seen} Nothing is lit.`;
 	const of = (kinds: readonly ReceiverKind[]) =>
 		light.receivers.filter(({ kind }) => kinds.includes(kind)).toSorted((a, b) => b.average - a.average);

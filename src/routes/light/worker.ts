@@ -1,6 +1,6 @@
 /// <reference lib="webworker" />
 /** Paints the yard after dark and works out its light maps, off the page's own thread. */
-import { develop, luminancePicture, paintBands } from '$lib/night';
+import { developer, luminancePicture, paintBands, type Developer } from '$lib/night';
 import type { LuminancePicture } from '$lib/night/types';
 import { fieldOf, groundOf, wallsOf } from './grids';
 import type { Answer, Request, Sheet } from './messages';
@@ -9,7 +9,7 @@ const scope = globalThis as unknown as DedicatedWorkerGlobalScope;
 type Paint = Request & { kind: 'paint' };
 
 /** What is developed when another hour is asked for. */
-let painted: LuminancePicture | null = null;
+let develop: Developer | null = null;
 let hour = 0;
 /** The last order to paint: an earlier one is given up. */
 let order = 0;
@@ -17,13 +17,13 @@ let order = 0;
 const answer = (message: Answer, ...given: Transferable[]): void => scope.postMessage(message, given);
 
 function show(id: number): void {
-	if (!painted) return;
-	const { width, height, pixels } = develop(painted, hour);
+	if (!develop) return;
+	const { width, height, pixels } = develop(hour);
 	const sheet: Sheet = { width, height, pixels: pixels as Uint8ClampedArray<ArrayBuffer> };
 	answer({ id, kind: 'developed', sheet }, sheet.pixels.buffer);
 }
 function hang(id: number, picture: LuminancePicture, fine: boolean): void {
-	painted = picture;
+	develop = developer(picture);
 	show(id);
 	const { surface, surfaces, lux, view } = picture;
 	// Copied: the picture itself stays here to be developed again.

@@ -32,6 +32,13 @@ const single: Record<string, readonly string[]> = {
 	run: ['power.cable']
 };
 
+/** Things that no question asks for and a page of the plan sets. */
+const elsewhere: Record<string, { path: '/light/'; title: string }> = {
+	lamp: { path: '/light/', title: 'After dark' }
+};
+export const pageAbout = (about: About | null): { path: '/light/'; title: string } | null =>
+	(about && elsewhere[about.kind]) ?? null;
+
 /** The page that answers it, or null when there is none. `targetOf` gives what a fixture lights, a flight its walk. */
 export function stepAbout(
 	yard: Yard,

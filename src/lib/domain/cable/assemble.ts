@@ -8,7 +8,7 @@ import type { LaidRun, Layout } from './layout';
 import type { Run, RunCorner, RunNode, RunSegment } from './types';
 
 /** Name of the first node of every run. */
-const supplyNode = 'supply';
+export const supplyNode = 'supply';
 
 export const runName = (place: number): string => `run ${place + 1}`;
 

@@ -26,6 +26,7 @@ function openGround(lamps: readonly Point[], model?: (k: number) => string, apar
 		size,
 		costs: Float64Array.from({ length: size * size }, (_, k) => length(Math.floor(k / size), k % size)),
 		length,
+		anyLength: length,
 		route: (a, b) =>
 			isApart(a, b) ? null : { cost: length(a, b), length: length(a, b), path: [at[a]!, at[b]!], crossings: [] }
 	};

@@ -61,8 +61,8 @@ describe('the ways to feed a run, five lamps three metres apart', () => {
 			expect(length).toBeCloseTo(Math.abs(at.x - beside.at.x) + slack, 2);
 			expect(path.length).toBeGreaterThanOrEqual(2);
 		}
-		// Every metre is bought: one pull through to an end, one for each other lead.
-		expect(pullsOf(run!)).toHaveLength(5);
+		// Every metre is bought: one pull to the hub, one for each lead.
+		expect(pullsOf(run!)).toHaveLength(6);
 		const pulled = pullsOf(run!).flatMap(({ legs }) => legs.map(({ length }) => length));
 		expect(pulled.reduce((a, b) => a + b, 0)).toBeCloseTo(
 			metres('hub').reduce((a, b) => a + b, 0),

@@ -8,6 +8,7 @@ import { examples, type Yard } from '../yard';
 import {
 	currentWorking,
 	dropWorking,
+	gapWorking,
 	lampWorking,
 	lightWorking,
 	loadWorking,
@@ -49,7 +50,8 @@ function allWorkings(plan: Plan): Working[] {
 	]);
 	const ofLamps = lampsOf(plan).map(({ fixture, node }) => lightWorking(fixture, node.volts!));
 	const ofSupply = [totalWorking(runs, supply!), roomWorking(supply!), moreLampsWorking(supply!, fixtures.length)];
-	return [...ofRuns, ...ofLamps, ...ofSupply].filter((working) => working !== null).flatMap(opened);
+	const ofRoutes = [gapWorking(supply!.route!, runs, names)];
+	return [...ofRuns, ...ofLamps, ...ofSupply, ...ofRoutes].filter((working) => working !== null).flatMap(opened);
 }
 const halogen = (yard: Yard): Yard => ({ ...yard, power: { ...yard.power, lamp: 'halogen' } });
 

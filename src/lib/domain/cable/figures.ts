@@ -11,6 +11,7 @@ import type { Run, Supply } from './types';
 
 export { voltsIn, type Case } from './cases';
 export { lampWorking, lightWorking, ohmsWorking } from './part-figures';
+export { boundWorking, gapWorking, lengthWorking, routeWords } from './route-figures';
 export { loadWorking, moreLampsWorking, roomWorking, totalWorking } from './supply-figures';
 
 /** Names of a run's nodes by id, as the page writes them. */

@@ -1,11 +1,12 @@
 import type { Point } from '../shared/geometry';
 import { rules } from '../shared/rules';
 import type { Site } from '../site';
+import { cornersOf } from './corners';
 import { besideEdge, type LayingCosts } from './costs';
 import { portalsOf, type Portal } from './crossings';
 import type { Ground, Terminal } from './ground';
 import { Gathered, type Links } from './links';
-import { boundaryWithin, cornersOf, lengthNearWater, waterRings } from './obstacles';
+import { boundaryWithin, lengthNearWater, waterRings } from './obstacles';
 
 /** A place at which a way may bend: a corner of a grown obstacle, or one end of a crossing. */
 export interface Node {
@@ -91,6 +92,7 @@ class Places {
 export function makeGraph(site: Site, ground: Ground, terminals: readonly Terminal[], costs: LayingCosts): Graph {
 	const { obstacles, open } = ground;
 	const inLot = (p: Point) => p.y <= site.street && p.x >= site.leftBoundary && p.x <= site.rightBoundary;
+	const isFree = (p: Point) => inLot(p) && ground.free(p, -1);
 	const straight = straightCosts(ground, costs);
 	const besideOf = (p: Point): number[] => {
 		const found: number[] = [];
@@ -105,8 +107,8 @@ export function makeGraph(site: Site, ground: Ground, terminals: readonly Termin
 	obstacles.forEach((o, of) => {
 		const distances = o.kind === 'water' ? [o.clearance, rules['water.clear'].figures.clear] : [o.clearance];
 		for (const distance of distances)
-			for (const { at, before, after } of cornersOf(o, distance + 1e-9))
-				if (inLot(at) && ground.free(at, -1)) nodes.push({ at, before, after, of, beside: besideOf(at) });
+			for (const { at, before, after } of cornersOf(o, distance + 1e-9, { free: isFree, isFine: ground.isFine }))
+				nodes.push({ at, before, after, of, beside: besideOf(at) });
 	});
 	const corners = nodes.length;
 	const portals = portalsOf(

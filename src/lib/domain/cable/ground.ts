@@ -26,6 +26,8 @@ export interface Ground {
 	terminal: (at: Point, reach?: number) => Terminal;
 	/** Whether a corner or portal may stand there: clear of every obstacle but `except`. */
 	free: (at: Point, except: number) => boolean;
+	/** Ways are to be looked for where they hardly fit, at several times the work. */
+	isFine: boolean;
 }
 
 /** Rounding of coordinates up to 500 m, metres. */
@@ -73,7 +75,7 @@ function piecesOf(o: Obstacle, of: number): Piece[] {
 }
 
 /** Distances and lines of sight among obstacles. Flat arrays: this is the inner loop of the plan. */
-export function makeGround(obstacles: Obstacle[]): Ground {
+export function makeGround(obstacles: Obstacle[], isFine = false): Ground {
 	const count = obstacles.length;
 	const clearance = Float64Array.from(obstacles, (o) => o.clearance);
 	const pieces = obstacles.flatMap(piecesOf);
@@ -204,7 +206,7 @@ export function makeGround(obstacles: Obstacle[]): Ground {
 		}
 		return true;
 	};
-	return { obstacles, clearance, open, terminal, free };
+	return { obstacles, clearance, open, terminal, free, isFine };
 }
 
 /** Metres beyond the edge at which a crossing of paving begins. */

@@ -17,6 +17,7 @@ import { systemOf } from './loads';
 import { circuitNotes } from './notes';
 import { obstaclesOf, waterRings, type Obstacle } from './obstacles';
 import { findRoutes, type Routes } from './paths';
+import { routeLength } from './route-length';
 import { runnersUp } from './runners-up';
 import { siteSupply, type SupplySpot } from './supply';
 import type { Cabling, Run } from './types';
@@ -37,18 +38,30 @@ interface Ways {
 	underWalls: boolean;
 }
 
-function waysFrom(site: Site, spot: SupplySpot, fixtures: readonly Fixture[], gardenWalls: boolean): Ways {
-	const ground = makeGround(obstaclesOf(site, gardenWalls));
+/** Garden walls are in the way; ways that hardly fit are looked for too. */
+interface Search {
+	walls: boolean;
+	isFine: boolean;
+}
+function waysFrom(site: Site, spot: SupplySpot, fixtures: readonly Fixture[], { walls, isFine }: Search): Ways {
+	const ground = makeGround(obstaclesOf(site, walls), isFine);
 	const terminals = [ground.terminal(spot.at, supplyReach), ...fixtures.map((fixture) => ground.terminal(fixture.at))];
 	const routes = findRoutes(site, ground, terminals, layingCosts, layingCosts.run);
 	const reached = fixtures.flatMap((_, k) => (Number.isFinite(routes.costs[k + 1]!) ? [k + 1] : []));
-	return { ground, terminals, routes, reached, underWalls: !gardenWalls };
+	return { ground, terminals, routes, reached, underWalls: !walls };
 }
+/** With more and more effort, until every light is reached: last of all under garden walls. */
 function findWays(site: Site, spot: SupplySpot, fixtures: readonly Fixture[]): Ways {
-	const ways = waysFrom(site, spot, fixtures, true);
-	if (ways.reached.length === fixtures.length || !site.walls.some((wall) => wall.of === 'garden')) return ways;
-	const under = waysFrom(site, spot, fixtures, false);
-	return under.reached.length > ways.reached.length ? under : ways;
+	let best = waysFrom(site, spot, fixtures, { walls: true, isFine: false });
+	const tryOut = (search: Search) => {
+		const ways = waysFrom(site, spot, fixtures, search);
+		if (ways.reached.length > best.reached.length) best = ways;
+	};
+	const unreached = () => fixtures.length - best.reached.length;
+	// What stands in something is reached by no way, however fine.
+	if (unreached() > best.terminals.filter(({ within }) => within).length) tryOut({ walls: true, isFine: true });
+	if (unreached() > 0 && site.walls.some((wall) => wall.of === 'garden')) tryOut({ walls: false, isFine: false });
+	return best;
 }
 
 const crosses = (o: Obstacle, a: Point, b: Point): boolean =>
@@ -225,6 +238,7 @@ export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Ca
 			regulation: transformer.regulation,
 			suggested: spot.suggested,
 			cost: layout?.choice.cost ?? 0,
+			...(layout && { route: routeLength({ ...grounds, runs: layout.runs, supplyAt: spot.at }) }),
 			runnersUp: layout ? runnersUp(layout, fixtures) : [],
 			working: supplyWorking(loadVoltAmps, transformer)
 		},

@@ -5,7 +5,8 @@ import type { LaidWay, Laying } from './laid';
 import { leastCost } from './least';
 import { asked, bounded, handWays, waysFor, type WaysOfRun } from './run-ways';
 import { sketches, treeRuns } from './sharing';
-import { improveTree, type Tree } from './tree';
+import type { TreeInput } from './spanning';
+import { improveTree, searchTree, type Tree } from './tree';
 import type { HandSet } from './types';
 
 /** A run as it is laid. */
@@ -127,7 +128,8 @@ class Contest {
  * Fixtures shared out among runs and the supply chosen for them. Runs set by hand stand; the rest is shared out in the ways
  * from the fewest runs that the secondary allows up to six. As soon as one keeps every limit, each other is solved as long
  * as it could still be cheaper (`leastCost`); until then they are compared by their plain ways where hopes are small, and
- * the other ways to feed a run are tried for the best of them. Null with no fixture to feed.
+ * the other ways to feed a run are tried for the best of them. Its tree is then searched for longer (`searchTree`), and what
+ * is found has to win by the same measure. Null with no fixture to feed.
  */
 export function layOut(laying: Laying, hand: Hand, options: ChooseOptions): Layout | null {
 	const held = hand.runs.map((run) => handWays(run, laying));
@@ -148,16 +150,22 @@ export function layOut(laying: Laying, hand: Hand, options: ChooseOptions): Layo
 	};
 	const contest = new Contest(options);
 	const isSmall = hand.rest.length <= mostSearched;
+	const trees = new Map<readonly WaysOfRun[], { input: TreeInput; tree: Tree }>();
+	const tryOut = (input: TreeInput, tree: Tree): void => {
+		const ways = all(tree);
+		trees.set(ways, { input, tree });
+		if (contest.isRight) contest.challenge(ways, isSmall, leastCost(ways.map(bounded), options));
+		else contest.enter(ways, isSmall && contest.solved === 0 && !isNarrow(ways));
+	};
 	for (const { input, tree } of sketches(hand.rest, laying, options)) {
 		if ((!contest.isRight || !isSmall) && contest.solved >= mostInVain) break;
-		const ways = all(improveTree(input, tree));
-		if (!contest.isRight) {
-			contest.enter(ways, isSmall && contest.solved === 0 && !isNarrow(ways));
-			if (contest.isRight && isSmall) contest.complete();
-			continue;
-		}
-		contest.challenge(ways, isSmall, leastCost(ways.map(bounded), options));
+		tryOut(input, improveTree(input, tree));
+		if (contest.isRight && isSmall) contest.complete();
 	}
+	// The winner's tree is worth a longer search.
+	const won = isSmall && contest.best && trees.get(contest.best.ways);
+	const better = won ? searchTree(won.input, won.tree) : null;
+	if (won && better && better !== won.tree) tryOut(won.input, better);
 	if (isSmall) contest.complete();
 	const { best, lost } = contest;
 	return best && laidOut(best, lost, laying);

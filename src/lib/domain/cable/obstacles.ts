@@ -10,6 +10,7 @@ import {
 } from '../shared/geometry';
 import { rules } from '../shared/rules';
 import { postsOf, type Site } from '../site';
+import { cornersOf, type Corner } from './corners';
 import { clearances } from './costs';
 
 export interface Obstacle {
@@ -27,14 +28,6 @@ export interface Obstacle {
 	maxX: number;
 	maxY: number;
 }
-/** A corner of an obstacle at its clearance: the only places at which a shortest way bends. */
-export interface Corner {
-	at: Point;
-	/** Directions of the boundary before and after it. */
-	before: Point;
-	after: Point;
-}
-
 const same = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y) < 1e-6;
 
 /** Ring without repeated points, counter-clockwise (positive shoelace area in x right, y up). */
@@ -97,49 +90,6 @@ export function obstaclesOf(site: Site, gardenWalls: boolean): Obstacle[] {
 			wall.of === 'garden' ? [obstacle('wall', wall.id, wall.name, thin, [wall.from, wall.to])] : []
 		)
 	].filter((o) => o.round !== null || o.ring.length >= 2);
-}
-
-const trunkSides = 8;
-
-/** Corners of an obstacle grown by `distance` metres; a corner turning more than a right angle is cut into two or three. */
-export function cornersOf(o: Obstacle, distance: number): Corner[] {
-	if (o.round) {
-		const reach = (o.round.radius + distance) / Math.cos(Math.PI / trunkSides);
-		return Array.from({ length: trunkSides }, (_, i) => {
-			const angle = ((2 * i + 1) * Math.PI) / trunkSides;
-			const turn = (a: number): Point => ({ x: -Math.sin(a), y: Math.cos(a) });
-			return {
-				at: { x: o.round!.at.x + reach * Math.cos(angle), y: o.round!.at.y + reach * Math.sin(angle) },
-				before: turn(angle - Math.PI / trunkSides),
-				after: turn(angle + Math.PI / trunkSides)
-			};
-		});
-	}
-	return o.ring.flatMap((p, i) => {
-		const a = o.ring[(i + o.ring.length - 1) % o.ring.length]!;
-		const b = o.ring[(i + 1) % o.ring.length]!;
-		const from = Math.atan2(p.y - a.y, p.x - a.x);
-		const to = Math.atan2(b.y - p.y, b.x - p.x);
-		let turn = to - from;
-		while (turn <= -Math.PI) turn += 2 * Math.PI;
-		while (turn > Math.PI + 1e-9) turn -= 2 * Math.PI;
-		if (turn < 1e-6) return [];
-		const parts = Math.max(1, Math.ceil((turn - 1e-6) / (Math.PI / 2)));
-		const reach = distance / Math.cos(turn / parts / 2);
-		return Array.from({ length: parts }, (_, part) => {
-			const direction = (k: number): Point => ({
-				x: Math.cos(from + turn * (k / parts)),
-				y: Math.sin(from + turn * (k / parts))
-			});
-			// Outward of a counter-clockwise ring is the direction of travel turned clockwise.
-			const outward = from + turn * ((part + 0.5) / parts) - Math.PI / 2;
-			return {
-				at: { x: p.x + reach * Math.cos(outward), y: p.y + reach * Math.sin(outward) },
-				before: direction(part),
-				after: direction(part + 1)
-			};
-		});
-	});
 }
 
 /** Nearest point on the boundary and the distance to it, metres; `inside` by even-odd crossing. */

@@ -21,6 +21,8 @@ export interface Routes {
 	route: (from: number, to: number) => Route | null;
 	/** Metres of that route, without tracing it out; Infinity where there is no way. */
 	length: (from: number, to: number) => number;
+	/** The same, searched for now where the way was left out of the table. */
+	anyLength: (from: number, to: number) => number;
 }
 
 /** Up to so many terminals, ways among all of them are worked out; beyond, from each to its nearest only. */
@@ -143,20 +145,30 @@ export function findRoutes(
 	/** Metres by from × size + to; −1 where not yet asked for. */
 	const metres = new Float64Array(size * size).fill(-1);
 	const corners: Point[] = [];
-	const measure = (from: number, to: number): number => {
-		if (table[from * size + to] === Infinity) return Infinity;
-		if (from !== to && last[from * size + to] === -2) return length(to, from);
+	/** Of the way by the corners that lead back from `corner`, its last. */
+	const measureBy = (from: number, to: number, corner: number, back: Int16Array): number => {
 		const [a, b] = [terminals[from]!, terminals[to]!];
 		corners.length = 0;
 		corners.push(b.at, b.ground);
-		for (let at = last[from * size + to]!; at >= 0; at = before[from]![at]!) corners.push(nodes[at]!.at);
+		for (let at = corner; at >= 0; at = back[at]!) corners.push(nodes[at]!.at);
 		corners.push(a.ground, a.at);
 		return lengthBack(corners);
+	};
+	const measure = (from: number, to: number): number => {
+		if (table[from * size + to] === Infinity) return Infinity;
+		const corner = last[from * size + to]!;
+		return from !== to && corner === -2 ? length(to, from) : measureBy(from, to, corner, before[from]!);
 	};
 	const length = (from: number, to: number): number => {
 		const key = from * size + to;
 		if (metres[key]! < 0) metres[key] = measure(from, to);
 		return metres[key]!;
 	};
-	return { costs: table, size, route, length };
+	const anyLength = (from: number, to: number): number => {
+		if (table[from * size + to]! < Infinity) return length(from, to);
+		const found = search(from, { direct: [to], most: null, limit: Infinity });
+		const way = found.terminals[0];
+		return way ? measureBy(from, to, way.last, found.before) : Infinity;
+	};
+	return { costs: table, size, route, length, anyLength };
 }

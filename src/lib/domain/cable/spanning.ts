@@ -74,6 +74,30 @@ export function minimumTree({ size, costs }: Costs, members: readonly number[]):
 	return { nodes, up, way, cost };
 }
 
+/** Cost of the minimum tree over the root and `members`, where the tree itself is not asked for. */
+export function minimumTreeCost({ size, costs }: Costs, members: readonly number[]): number {
+	const count = members.length;
+	const { left, best } = roomFor(count);
+	for (let k = 0; k < count; k++) {
+		left[k] = members[k]!;
+		best[k] = costs[members[k]!]!;
+	}
+	let cost = 0;
+	for (let waiting = count; waiting > 0; waiting--) {
+		let pick = 0;
+		for (let k = 1; k < waiting; k++) if (best[k]! < best[pick]!) pick = k;
+		cost += best[pick]!;
+		const row = left[pick]! * size;
+		left[pick] = left[waiting - 1]!;
+		best[pick] = best[waiting - 1]!;
+		for (let k = 0; k < waiting - 1; k++) {
+			const direct = costs[row + left[k]!]!;
+			if (direct < best[k]!) best[k] = direct;
+		}
+	}
+	return cost;
+}
+
 /** Minimum tree over the root and `members`, as the parent of each. */
 export function spanning(input: Costs, members: readonly number[]): { cost: number; parent: Map<number, number> } {
 	const { cost, nodes, up } = minimumTree(input, members);

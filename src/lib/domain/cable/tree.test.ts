@@ -6,7 +6,7 @@ import { findRoutes } from './paths';
 import { layingCosts } from './costs';
 import { generator, randomGround } from './random.testing';
 import { costWith, minimumTree, spanning, type TreeInput } from './spanning';
-import { esauWilliams, improveTree, makeTree } from './tree';
+import { esauWilliams, improveTree, makeTree, searchTree } from './tree';
 
 /** Upper triangle by rows into a full table. */
 function tableOf(rows: number[][]): { size: number; costs: Float64Array } {
@@ -65,6 +65,9 @@ describe('capacitated tree', () => {
 		expect(cost).toBeLessThanOrEqual(42);
 		expect(cost).toBeGreaterThanOrEqual(40);
 	});
+	it('finds the optimum of the published case, proven, where so few nodes are searched', () => {
+		expect(searchTree(input, makeTree(input)).cost).toBe(40);
+	});
 	it('gives the unconstrained tree and the star at the ends', () => {
 		expect(makeTree({ ...input, capacity: 100 }).cost).toBe(36);
 		expect(makeTree({ ...input, capacity: 1, demand: [0, 1, 1, 1, 1, 1, 1] }).cost).toBe(56);
@@ -94,6 +97,7 @@ describe('capacitated tree', () => {
 			expect(tree.runs.flat().toSorted((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6]);
 			for (const run of tree.runs) expect(run.reduce((sum, node) => sum + one.demand[node]!, 0)).toBeLessThanOrEqual(5);
 			worst = Math.max(worst, tree.cost / optimum(one));
+			expect(searchTree(one, tree).cost).toBeCloseTo(optimum(one), 4);
 			const grouped = makeTree({ ...one, group: points.map((_, i) => i % 2) });
 			for (const run of grouped.runs) expect(new Set(run.map((node) => node % 2)).size).toBe(1);
 		}

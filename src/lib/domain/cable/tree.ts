@@ -1,10 +1,12 @@
 /**
  * Runs as a capacitated minimum spanning tree: every run leaves the root (the transformer) and carries at most
- * `capacity`. Finding the best is NP-hard, so: Esau & Williams's savings (IBM Systems Journal 5, 1966), then exchanges
- * between runs (`exchange.ts`), each run kept a minimum tree by Prim's algorithm (`spanning.ts`).
+ * `capacity`. Finding the best is NP-hard. For a dozen nodes of a group it is found and proven (`subsets.ts`); beyond,
+ * Esau & Williams's savings (IBM Systems Journal 5, 1966) from several starts, then exchanges between runs (`exchange.ts`).
+ * Each run is kept a minimum tree by Prim's algorithm (`spanning.ts`).
  */
 import { exchange } from './exchange';
 import { gainAtLeast, minimumTree, type Costs, type TreeInput } from './spanning';
+import { bestRuns, provenUpTo } from './subsets';
 
 export interface Tree {
 	/** By node: the node it hangs from; the root and unreachable nodes have −1. */
@@ -106,6 +108,54 @@ function treeOf(input: TreeInput, runs: readonly number[][]): Tree {
 /** A good tree by savings alone. */
 export const makeTree = (input: TreeInput): Tree => treeOf(input, esauWilliams(input));
 
+/** Nodes to be fed, by group. */
+function groupsOf({ size, costs, group }: TreeInput): number[][] {
+	const found = new Map<number, number[]>();
+	for (let node = 1; node < size; node++) {
+		if (costs[node] === Infinity) continue;
+		const list = found.get(group[node]!);
+		if (list) list.push(node);
+		else found.set(group[node]!, [node]);
+	}
+	return [...found.values()];
+}
+
+/**
+ * What ways to the root are multiplied by for other starts. The savings are greedy: with a far root they join what is far
+ * first, with a near one what is close together, and of several trees one mostly comes near the best (tried out on random grounds).
+ */
+const rootWeights = [0.5, 0.75, 1.3, 2];
+function otherStart(input: TreeInput, weight: number): number[][] {
+	const costs = input.costs.slice();
+	for (let node = 1; node < input.size; node++) costs[node]! *= weight;
+	return esauWilliams({ ...input, costs });
+}
+
+/** The cheaper; the first where the second is so by no more than rounding. */
+const cheaper = (a: Tree, b: Tree): Tree => (b.cost < a.cost - gainAtLeast ? b : a);
+
 /** The same bettered by exchanges, where it is small enough for them. */
 export const improveTree = (input: TreeInput, tree: Tree): Tree =>
 	tree.runs.length > 1 && input.size <= exchangeUpTo ? treeOf(input, exchange(input, tree.runs, exchanges)) : tree;
+
+/**
+ * The best that is found with more time, `tree` itself where that is it: proven where no group has more than a dozen
+ * nodes, else from other starts.
+ */
+export function searchTree(input: TreeInput, tree: Tree): Tree {
+	// A single run is the minimum tree over all, and nothing is cheaper.
+	if (tree.runs.length < 2) return tree;
+	const groups = groupsOf(input);
+	if (groups.every(({ length }) => length <= provenUpTo))
+		return cheaper(
+			tree,
+			treeOf(
+				input,
+				groups.flatMap((nodes) => bestRuns(input, nodes))
+			)
+		);
+	if (input.size > exchangeUpTo) return tree;
+	return rootWeights
+		.map((weight) => treeOf(input, exchange(input, otherStart(input, weight), exchanges)))
+		.reduce(cheaper, tree);
+}

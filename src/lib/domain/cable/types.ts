@@ -47,6 +47,21 @@ export interface RunCorner {
 }
 /** What of a run the person has set: the rest is chosen. */
 export type HandSet = 'lamps' | 'cable' | 'tap' | 'feed';
+/** How long the cable routes are together, and how short they could be. */
+export interface RouteLength {
+	/** Metres along the ground of all cables, slack and the rise to the transformer left out. */
+	length: number;
+	/** Metres. No layout with as many runs, whose cables take the cheapest ways and meet at lights only, is shorter (`bound.ts` says it exactly, and why). */
+	bound: number;
+	/** length ÷ bound − 1: of the length, no more than this part of the bound could be saved. */
+	gap: number;
+	/** What the bound is the sum of: the links of the shortest tree, by ids of nodes, metres. */
+	links: { from: string; to: string; length: number }[];
+	/** Metres to dig: what passes under paving left out, a trench that cables share counted once. */
+	trench: number;
+	/** The same with a trench for each cable. */
+	trenchApart: number;
+}
 /** A way of doing it that was weighed and not taken. */
 export interface RunnerUp {
 	/** The run it would change, or null: the number of runs, the transformer. */
@@ -104,6 +119,8 @@ export interface Supply {
 	 * compared with.
 	 */
 	cost: number;
+	/** Absent where nothing is laid. */
+	route?: RouteLength;
 	/** Weighed and not taken. */
 	runnersUp: RunnerUp[];
 	working?: Working;

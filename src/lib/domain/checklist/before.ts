@@ -45,7 +45,7 @@ export function beforeSteps({ site, fixtures, cabling }: Job): ChecklistStep[] {
 		}),
 		step(
 			'flags',
-			'Set a flag where each fixture goes and at each turn of the cable, by the figures along and out from the left front corner. Walk it, and look from the street before you dig.',
+			'Set a flag where each fixture goes and at each lettered turn of the cable on its route card, by the figures along and out from the left front corner. Walk it, and look from the street before you dig.',
 			{
 				cautions: [
 					'Open holes and flags trip people: keep children and pets away, and close the day with the holes covered.'

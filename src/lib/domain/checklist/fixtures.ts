@@ -1,5 +1,5 @@
 import { distance } from '../shared/geometry';
-import { fixtureModels } from '../shared/catalogue';
+import { modelName } from '../shared/model-name';
 import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
 import type { Fixture } from '../placement';
@@ -83,7 +83,6 @@ const mounted: Record<Fixture['mount'], string> = {
 };
 function fixtureStep(fixture: Fixture, job: Job): ChecklistStep {
 	const { site } = job;
-	const model = fixtureModels.find((one) => one.id === fixture.model);
 	const rooted = site.trees.find((tree) => distance(tree.at, fixture.at) < tree.rootRadius);
 	const hot = fixture.lamp.kind === 'halogen';
 	const cautions = [
@@ -98,7 +97,7 @@ function fixtureStep(fixture: Fixture, job: Job): ChecklistStep {
 	const reason = fixture.reasons[0]?.rule;
 	return step(
 		`fixture-${fixture.id}`,
-		`${fixture.label}: ${model?.name ?? fixture.model}, ${place(fixture.at, site)}, ${mounted[fixture.mount]}.${alsoWords(fixture, site)}`,
+		`${fixture.label}: ${modelName(fixture.model, fixture.lamp)}, ${place(fixture.at, site)}, ${mounted[fixture.mount]}.${alsoWords(fixture, site)}`,
 		{
 			cautions,
 			defers: hot ? [defer.maker] : [],

@@ -1,2 +1,3 @@
 export * from './types';
+export * from './route-card';
 export { makeChecklist } from './make-checklist';

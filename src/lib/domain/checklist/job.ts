@@ -1,7 +1,7 @@
 import type { Cabling, Run, RunNode, RunSegment } from '../cable';
 import type { Dusk } from '../dusk';
 import type { Fixture } from '../placement';
-import type { Shopping } from '../shopping';
+import { pullsOf, type Shopping } from '../shopping';
 import type { Site } from '../site';
 
 /** What the steps are written from. */
@@ -18,32 +18,16 @@ export interface Job {
 	halogen: boolean;
 }
 /**
- * Nodes and segments of a run the way one walks it: straight on where the cable goes on, back to the tee for each
- * branch. Segments that hang on nothing come last.
+ * Nodes and segments of a run the way one walks it, as on its route card: the main line, then the branches in the order in
+ * which one meets their joints. Nodes that no cable reaches come last.
  */
 export function walked(run: Run): { nodes: RunNode[]; segments: RunSegment[] } {
+	const legs = pullsOf(run).flatMap((pull) => pull.legs);
+	const order = new Set([...run.nodes.slice(0, 1).map(({ id }) => id), ...legs.flatMap(({ from, to }) => [from, to])]);
 	const byId = new Map(run.nodes.map((node) => [node.id, node]));
-	const onward = new Map<string, RunSegment[]>();
-	for (const segment of run.segments) onward.set(segment.from, [...(onward.get(segment.from) ?? []), segment]);
-	const seen = new Set<string>();
-	const nodes: RunNode[] = [];
-	const segments: RunSegment[] = [];
-	const arrive = (id: string): void => {
-		const node = byId.get(id);
-		if (node) nodes.push(node);
-		seen.add(id);
-		stack.push(...(onward.get(id) ?? []).toReversed());
-	};
-	const stack: RunSegment[] = [];
-	if (run.nodes[0]) arrive(run.nodes[0].id);
-	for (let next = stack.pop(); next; next = stack.pop()) {
-		segments.push(next);
-		if (!seen.has(next.to)) arrive(next.to);
-	}
-	const walkedSegments = new Set(segments);
 	return {
-		nodes: [...nodes, ...run.nodes.filter((node) => !seen.has(node.id))],
-		segments: [...segments, ...run.segments.filter((segment) => !walkedSegments.has(segment))]
+		nodes: [...[...order].flatMap((id) => byId.get(id) ?? []), ...run.nodes.filter(({ id }) => !order.has(id))],
+		segments: legs.map(({ segment }) => run.segments[segment]!)
 	};
 }
 export function makeJob(

@@ -13,7 +13,8 @@ export function turnsWorthSaying(path: Line): Point[] {
 		let most = tolerance;
 		for (let i = from + 1; i < to; i += 1) {
 			const off = nearestOnSegment(path[i]!, path[from]!, path[to]!).distance;
-			if (off > most) [far, most] = [i, off];
+			// Of equals the first, whatever the rounding: a mirrored route turns at the mirrored places.
+			if (off > most + 1e-9) [far, most] = [i, off];
 		}
 		if (far < 0) continue;
 		kept.add(far);

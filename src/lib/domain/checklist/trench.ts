@@ -100,7 +100,7 @@ export function trenchSteps(job: Job): ChecklistStep[] {
 		const ground = run.segments.reduce((sum, segment) => sum + lineLength(segment.path), 0);
 		const head = step(
 			`${run.id}-trench`,
-			`${sentence(run.name)}: ${sizeName(run.cable)}, ${length(laid)} of cable for ${length(ground)} over the ground. Open the trench so that ${length(depth.lawn)} of cover lies over the cable.`,
+			`${sentence(run.name)}: ${sizeName(run.cable)}, ${length(laid)} of cable for ${length(ground)} over the ground. Its route card shows where, stretch by stretch. Open the trench so that ${length(depth.lawn)} of cover lies over the cable.`,
 			{
 				cautions: ['Look for marks and private lines as you go, and stop at anything you did not expect.'],
 				defers: [defer.dig, defer.code],

@@ -26,11 +26,15 @@ function noModel(kind: Kind, plan: Plan): Difference[] {
 	const message = `Our catalogue has no ${called[kind]} model for ${listed(other)}: the other kind is taken there, in both plans.`;
 	return [{ code: 'no-model', message }];
 }
-/** Places where the two models differ in what `of` says. */
+/** Places where the two fixtures differ in what `of` says of their model and lamp. */
 function unlike(led: Plan, halogen: Plan, of: (model: FixtureModel) => unknown): Fixture[] {
-	const partners = new Map(led.fixtures.map((fixture) => [fixture.id, models.get(fixture.model)]));
-	return halogen.fixtures.filter(({ id, model }) => {
-		const [a, b] = [partners.get(id), models.get(model)];
+	const modelOf = ({ model, lamp }: Fixture): FixtureModel | null => {
+		const listed = models.get(model);
+		return listed ? { ...listed, lamp } : null;
+	};
+	const partners = new Map(led.fixtures.map((fixture) => [fixture.id, modelOf(fixture)]));
+	return halogen.fixtures.filter((fixture) => {
+		const [a, b] = [partners.get(fixture.id), modelOf(fixture)];
 		return a && b && of(a) !== of(b);
 	});
 }

@@ -1,5 +1,5 @@
 import type { Plan } from '../plan';
-import { fixtureModels } from '../shared/catalogue';
+import { modelName } from '../shared/model-name';
 import type { Working } from '../shared/working';
 import { years } from './figures';
 import { lampAtWork } from './lamp';
@@ -9,9 +9,6 @@ import { replacedCost, replacedOf } from './replaced';
 import { rounded } from './sums';
 import type { Kind, Range, Side } from './types';
 import { nodesOf, voltsOf } from './volts';
-
-const modelNames = new Map(fixtureModels.map(({ id, name }) => [id, name]));
-const nameOf = (model: string): string => modelNames.get(model) ?? model;
 
 function totalWorking(plan: Plan, bought: Working, lamps: Working, label: string): Working {
 	const { cost } = plan.dusk.working;
@@ -37,6 +34,7 @@ export function sideOf(kind: Kind, plan: Plan): Side {
 	const nodes = nodesOf(plan);
 	const { hours, cost } = plan.dusk.working;
 	const lamps = plan.fixtures.map((fixture) => lampAtWork(fixture, nodes.get(fixture.id)?.volts ?? null, hours));
+	const nameOf = (model: string): string => modelName(model, plan.fixtures.find((one) => one.model === model)?.lamp);
 	const { purchase, cable } = purchaseOf(plan);
 	const replaced = replacedOf(plan, lamps, nameOf);
 	const labels = {

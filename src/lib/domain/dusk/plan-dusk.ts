@@ -10,6 +10,7 @@ import { nightFindings } from './night-findings';
 import { nightsOf, type Night } from './nights';
 import { placeOf, type Place } from './place';
 import { sensorOf } from './sensor';
+import type { Runs } from './sensor/lamplight';
 import { offLux, onLux } from './twilight';
 import type { Dusk, DuskDay, PowerPoint } from './types';
 import type { ClockZone } from './zone';
@@ -70,9 +71,16 @@ function calendarOf(place: Place, schedule: Hours): Calendar {
 }
 /**
  * Sun, hours, energy and the place of the sensor. Times are minutes of the local clock; energy is kWh at the plug.
+ * `runs`: what the circuit gives each lamp, for the light on the sensor; lamps of no run are taken at their rated volts.
  * Total: an absent answer is assumed and said, a place without dusk has nights without light and a finding.
  */
-export function planDusk(site: Site, fixtures: readonly Fixture[], supply: PowerPoint | null, yard: Yard): Dusk {
+export function planDusk(
+	site: Site,
+	fixtures: readonly Fixture[],
+	supply: PowerPoint | null,
+	yard: Yard,
+	runs: Runs = []
+): Dusk {
 	const place = placeOf(yard);
 	const { schedule, assumptions } = hoursOf(yard);
 	const { nights, lit, days } = calendarOf(place, schedule);
@@ -81,7 +89,7 @@ export function planDusk(site: Site, fixtures: readonly Fixture[], supply: Power
 	const hours = hoursWorking(days);
 	const energy = energyWorking(hours, draw);
 	const cost = costWorking(energy, price);
-	const sensor = sensorOf(site, fixtures, supply, yard);
+	const sensor = sensorOf(site, fixtures, supply, yard, runs);
 	return {
 		year: planningYear,
 		timeZone: place.zone.name,

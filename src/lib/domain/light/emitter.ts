@@ -80,7 +80,7 @@ function tableOf(photometry: Photometry): Table {
 }
 
 /**
- * Of a source that differs round its axis: highest candela, from every 2° off it and 10° round it; and whether nothing goes
+ * Of a source that differs round its axis: highest candela, from every degree off it and every 5° round it; and whether nothing goes
  * further off than square to the axis.
  */
 const peaks = new WeakMap<Photometry, { most: number; least: number }>();
@@ -88,9 +88,9 @@ function peakOf(photometry: Photometry): { most: number; least: number } {
 	const known = peaks.get(photometry);
 	if (known) return known;
 	let [ahead, behind] = [0, 0];
-	for (let gamma = 0; gamma <= 180; gamma += 2) {
+	for (let gamma = 0; gamma <= 180; gamma += 1) {
 		const cosine = Math.cos((gamma * Math.PI) / 180);
-		for (let round = 0; round < 360; round += 10) {
+		for (let round = 0; round < 360; round += 5) {
 			const candela = photometry.candela(cosine, round);
 			if (gamma < 90) ahead = Math.max(ahead, candela);
 			else behind = Math.max(behind, candela);

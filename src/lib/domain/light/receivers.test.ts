@@ -48,6 +48,28 @@ describe('worked by hand', () => {
 		expect(flight.average).toBeCloseTo(36.2, 2);
 		expect(flight).toMatchObject({ points: 2, verdict: 'right', aim: { low: 11 } });
 	});
+	it('a flight with one tread darker than is wanted falls short, whatever the average; the walk is judged without its flight', () => {
+		const steps = [{ id: 'flight', start: 1, end: 2, treads: 4 }];
+		const strip = stripOf('walk', 5, 0.9, 6, { steps });
+		// One lamp beside the lowest tread and one light a long way off.
+		const { receivers } = lightOf(siteWith({ strips: [strip], street: 6 }), [
+			path(5.55, 4.875, { kind: 'steps', id: 'flight' }),
+			path(5.55, 0.25)
+		]);
+		const flight = receiverIn(receivers, 'flight');
+		expect(flight.average).toBeGreaterThan(11);
+		expect(flight.least).toBeLessThan(11);
+		expect(flight).toMatchObject({ verdict: 'short', points: 4 });
+		// 12 rows of three, but for the two at 1.25 and 1.75 m.
+		expect(receiverIn(receivers, 'walk').points).toBe(30);
+	});
+	it('the sensor by the way in which it gets most', () => {
+		// A wash 1 m before it at its own height: 75.014 ÷ 1 = 75.01 lx out of the wall, none from above.
+		const sensor = { at: { x: 5, y: 0.5 }, height: 1.5 };
+		const lamp = wash({ x: 5, y: 1.5 }, 1.5, { x: 5, y: 0, z: 1.5 });
+		const { receivers } = lightOf(siteWith({ street: 9 }), [lamp], sensor);
+		expect(receiverIn(receivers, 'sensor').most).toBeCloseTo(75.01, 1);
+	});
 	it('a place to sit with one point, 1 m from a lamp', () => {
 		const { receivers } = lightOf(siteWith({ areas: [seatOf({ x: 5, y: 0.5 }, 0.2)] }), [path(6, 0.5)]);
 		// 39.877 × 0.25 ÷ 1.25² = 6.380.

@@ -8,13 +8,15 @@ import { sensorAim, spillAim, treadAim, verdictOf, walkAim, wallAim } from './ai
 import { crownLevels, crownLux, isLit } from './crowns';
 import type { Emitter } from './emitter';
 import { areaSpots, stripSpots, treadSpots, up, uprightSpots, wallSpots } from './grids';
-import { levelsAt, luxOf, Tally, type Levels, type Probe } from './probe';
+import { levelsAt, luxOf, Tally, type Levels, type Probe, type Spot } from './probe';
 import type { Receiver } from './types';
 import { averageWorking } from './workings';
 import { named } from './words';
 
 /** Of a riser where only the treads are counted, metres (from memory). */
 const riser = 0.15;
+/** What a tread may fall short by before it is said, as a part of what is wanted: less nobody sees. Our assumption. */
+const ofTread = 0.05;
 /** Height of eyes at which light over the boundary is told, metres. */
 const eyes = 1.5;
 /** Middles of a neighbour's windows on two floors, metres; supposed, as nobody asks about next door. */
@@ -65,17 +67,31 @@ export function receiversOf(site: Site, fixtures: readonly Fixture[], probe: Pro
 function stripReceivers(strip: Strip, fixtures: readonly Fixture[], probe: Probe): Receiver[] {
 	const { id, kind } = strip;
 	const name = named(strip.name, kind);
-	const own = receiver({ id, kind, name, aim: kind === 'walk' ? walkAim() : null }, levelsAt(probe, stripSpots(strip)));
+	const own = receiver({ id, kind, name, aim: kind === 'walk' ? walkAim() : null }, levelsAt(probe, levelSpots(strip)));
 	const flights = strip.steps
 		.filter((steps) => steps.end > steps.start)
 		.map((steps, i, all) => {
 			const which = all.length > 1 ? `, flight ${i + 1} from the street` : '';
-			return receiver(
-				{ id: steps.id, kind: 'steps', name: `the steps on ${name}${which}`, aim: treadAim() },
+			const aim = treadAim();
+			const flight = receiver(
+				{ id: steps.id, kind: 'steps', name: `the steps on ${name}${which}`, aim },
 				flightLevels(strip, steps, fixtures, probe)
 			);
+			// What is wanted is wanted on each tread: a foot misses the darkest one.
+			return flight.least < aim.low! - ofTread * aim.low! ? { ...flight, verdict: 'short' as const } : flight;
 		});
 	return [own, ...flights];
+}
+
+/** Points on a walk or drive but for its flights, whose treads are receivers of their own; all of one that is nothing but steps. */
+function levelSpots(strip: Strip): Spot[] {
+	const spots = stripSpots(strip);
+	if (strip.steps.length === 0) return spots;
+	const level = spots.filter(({ point }) => {
+		const at = nearestOnLine(point, strip.centre)?.at ?? 0;
+		return !strip.steps.some(({ start, end }) => at > start && at < end);
+	});
+	return level.length > 0 ? level : spots;
 }
 
 /**
@@ -193,11 +209,19 @@ function edgeReceivers(site: Site, probe: Probe): Receiver[] {
 	});
 }
 
-/** Light on the sensor, from above as the sky's comes, at a place chosen for it. */
+/** Ways in which the window of a sensor may look: up, and to eight sides. */
+const facings = [
+	up,
+	...Array.from({ length: 8 }, (_, i) => ({ x: Math.sin((i * Math.PI) / 4), y: Math.cos((i * Math.PI) / 4), z: 0 }))
+];
+/**
+ * Light on the sensor at a place chosen for it, the way it gets most: photocells look up or to a side, and which one it will be
+ * nobody knows.
+ */
 export function sensorReceiver(probe: Probe, spot: { at: Point; height: number }): Receiver {
 	const point = { x: spot.at.x, y: spot.at.y, z: spot.height };
-	return receiver(
-		{ id: 'sensor', kind: 'sensor', name: 'the sensor', aim: sensorAim() },
-		levelsAt(probe, [{ point, normal: up }])
-	);
+	const levels = facings
+		.map((normal) => levelsAt(probe, [{ point, normal }]))
+		.reduce((most, one) => (one.most > most.most ? one : most));
+	return receiver({ id: 'sensor', kind: 'sensor', name: 'the sensor', aim: sensorAim() }, levels);
 }

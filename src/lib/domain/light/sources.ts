@@ -67,7 +67,8 @@ export function photometryFor(fixture: Fixture, axis: Vector): Photometry {
 	const known = models.get(fixture.model);
 	const model = known ?? { body: bodyOf[fixture.technique], mount: fixture.mount };
 	const dip = model.body === 'step' ? (Math.asin(Math.min(1, Math.max(-1, -axis.z))) * 180) / Math.PI : 0;
-	const { lumens, beamAngle } = fixture.lamp;
+	const { lumens, beamAngle, measured } = fixture.lamp;
+	if (measured) return photometryOf(model, fixture.lamp);
 	const key = `${model.body} ${model.mount} ${lumens} ${beamAngle} ${dip.toFixed(6)}`;
 	const kept = laws.get(key);
 	if (kept) return kept;

@@ -1,6 +1,7 @@
 /** The light of the catalogue's lamps: which law each kind of fixture follows. */
-import type { FixtureModel } from '../shared/catalogue';
+import type { FixtureModel, Lamp } from '../shared/catalogue';
 import { beam, beamExponent, intensity, pathHead, type Distribution } from './distribution';
+import { measuredPhotometry } from './measured';
 import type { Photometry } from './types';
 
 /** Half angle, degrees off the axis, beyond which the rim of a well set flush in the ground hides its lamp (our assumption). */
@@ -20,13 +21,15 @@ export const symmetricLaw = (distribution: Distribution, lumens: number): Photom
  * - spot set flush (a well): the same, ended by the rim of the well 75° off the axis.
  * - path, marker: cosⁿ about straight down, ended by the rim of the shade 80° off it.
  * - step: `stepLaw`, its axis `dip` degrees below the horizontal.
+ * - any with a lamp of the person's own: the table of its file, shades and rims as measured.
  */
 export function photometryOf(
 	model: Pick<FixtureModel, 'body' | 'mount'>,
-	lamp: { lumens: number; beamAngle: number },
+	lamp: Pick<Lamp, 'lumens' | 'beamAngle' | 'measured'>,
 	dip = 30
 ): Photometry {
-	const { lumens, beamAngle } = lamp;
+	const { lumens, beamAngle, measured } = lamp;
+	if (measured) return measuredPhotometry(measured);
 	if (model.body === 'step') return stepLaw(lumens, beamAngle, dip);
 	if (model.body === 'path' || model.body === 'marker') return symmetricLaw(pathHead(lumens, beamAngle), lumens);
 	return symmetricLaw(model.mount === 'flush' ? pathHead(lumens, beamAngle, wellRim) : beam(lumens, beamAngle), lumens);

@@ -81,7 +81,9 @@ class BedLights {
 		this.#ring = ring;
 		this.#target = target;
 		this.#model = d.pick({ body: 'path', strength: level });
-		this.#reach = poolReach(this.#model.lamp, this.#model.lampHeight, poolEdge(level));
+		// A lamp of one's own may be too faint to have a pool: lights stand no nearer than room for a spade all the same.
+		const least = d.figures['place.clear'].apart / 2;
+		this.#reach = Math.max(least, poolReach(this.#model.lamp, this.#model.lampHeight, poolEdge(level)));
 		this.#sides = bedSides(d.site, area, ring);
 		const standing = this.#standing();
 		this.#pools = standing.filter(({ at }) => !this.#hidden(at));

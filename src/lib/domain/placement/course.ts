@@ -115,11 +115,13 @@ const sampled = 0.5;
 
 /** The line `out` metres outside an edge, measured along itself. */
 export function edgeOf(course: Course, side: Side, out: number): Edge {
-	const at = [...new Set([...stations(course.strip.centre), ...evenly(course.length)])].sort((a, b) => a - b);
+	const corners = stations(course.strip.centre);
+	const at = [...new Set([...corners, ...evenly(course.length)])].sort((a, b) => a - b);
+	const unfolded = unfoldedOf(course, side, out, corners);
 	const along: number[] = [];
 	let last: Point | null = null;
 	for (const s of at) {
-		const p = course.beside(s, side, out);
+		const p = course.beside(unfolded(s), side, out);
 		along.push(last ? along.at(-1)! + Math.hypot(p.x - last.x, p.y - last.y) : 0);
 		last = p;
 	}
@@ -128,6 +130,19 @@ export function edgeOf(course: Course, side: Side, out: number): Edge {
 		along: (s) => mapped(at, along, s),
 		abreast: (metres) => mapped(along, at, metres)
 	};
+}
+/**
+ * Inside a bend the places abreast of the line just before and after it lie beyond where the edge turns: there the edge stands
+ * still at its own corner. Gives the corner's place for those, any other for itself.
+ */
+function unfoldedOf(course: Course, side: Side, out: number, corners: readonly number[]): (at: number) => number {
+	const turns = corners.slice(1, -1).flatMap((at) => {
+		const corner = subtract(course.beside(at, side, out), course.centre(at));
+		// How far the edge's corner lies back along the walk: none outside a bend.
+		const short = dot(corner, course.heading(at));
+		return short < -1e-9 ? [{ at, short: -short }] : [];
+	});
+	return (s) => turns.find(({ at, short }) => Math.abs(at - s) < short)?.at ?? s;
 }
 const evenly = (length: number): number[] =>
 	Array.from({ length: Math.ceil(length / sampled) + 1 }, (_, i) => Math.min(length, i * sampled));

@@ -2,10 +2,21 @@
  * How even a row of lamps leaves a wall: point by point along the wall at the middle of the lit height (rule wall.spacing).
  * x along the wall, y out of it, z up; metres and lux.
  */
-import { towards, type Distribution } from '../photometry';
+import type { Lamp } from '../shared/catalogue';
+import {
+	beam,
+	candelaToward,
+	measuredPhotometry,
+	sourceFrame,
+	towards,
+	type Distribution,
+	type Photometry
+} from '../photometry';
 
 export interface Row {
 	distribution: Distribution;
+	/** Of a lamp of the person's own: what is counted instead of `distribution`. */
+	measured?: Photometry;
 	/** Lamp off the wall, and its height. */
 	setback: number;
 	lampHeight: number;
@@ -15,16 +26,34 @@ export interface Row {
 	middle: number;
 }
 
+/** The row of a lamp that stands and is aimed so. */
+export const rowOf = (
+	{ lumens, beamAngle, measured }: Pick<Lamp, 'lumens' | 'beamAngle' | 'measured'>,
+	place: Omit<Row, 'distribution' | 'measured'>
+): Row => ({
+	distribution: beam(lumens, beamAngle),
+	...(measured && { measured: measuredPhotometry(measured) }),
+	...place
+});
+
 /**
  * Lux at the judged height, `aside` metres along the wall from one lamp of the row: `illuminance` with what does not change
  * along the wall taken out, as thousands of points are asked for. With the axis square to the wall cos γ = c/d and
  * cos(incidence) = s/d, so that E = I0·cⁿ·s·d^−(n + 3).
  */
-export function lampOnWall({ distribution, setback, lampHeight, aimHeight, middle }: Row): (aside: number) => number {
+export function lampOnWall(row: Row): (aside: number) => number {
+	const { distribution, measured, setback, lampHeight, aimHeight, middle } = row;
 	const axis = towards({ x: 0, y: setback, z: lampHeight }, { x: 0, y: 0, z: aimHeight });
 	const rise = middle - lampHeight;
 	const along = Math.max(0, axis.z * rise - axis.y * setback);
 	const square = setback * setback + rise * rise;
+	if (measured) {
+		const frame = sourceFrame(axis);
+		return (aside) => {
+			const d = Math.sqrt(square + aside * aside);
+			return (candelaToward(measured, frame, { x: aside / d, y: -setback / d, z: rise / d }) * setback) / d ** 3;
+		};
+	}
 	const scale = distribution.centre * along ** distribution.n * setback;
 	const power = -(distribution.n + 3) / 2;
 	return (aside) => scale * (square + aside * aside) ** power;

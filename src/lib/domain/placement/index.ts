@@ -13,6 +13,7 @@ import { placeDrive } from './drives';
 import { placeNumber } from './number';
 import { placeSeating } from './seating';
 import { ownFigures, refusedFigures } from './own-figures';
+import { ownLampAssumptions, ownLampFindings } from './own-lamp';
 import { sightOf, type Sight } from './sight';
 import { placeSteps } from './steps';
 import { placeTree } from './trees';
@@ -21,6 +22,17 @@ import { placeWalk } from './walks';
 import { placeWalls } from './walls';
 
 export type { Fixture, HandMark, Placement, Reason, Technique } from './types';
+export {
+	faultOf,
+	modelsAlike,
+	ownLampOf,
+	ownLightOf,
+	ownModels,
+	withOwnLamp,
+	withoutOwnLamp,
+	type OwnLampRead,
+	type OwnLight
+} from './own-lamp';
 
 /**
  * The fixtures of a yard, each with the reasons it stands there, and findings for what was asked and cannot be lit. Total
@@ -43,10 +55,12 @@ export function placeFixtures(site: Site, yard: Yard): Placement {
 		fixtures,
 		findings: [
 			...refusedFigures(own, site.units),
+			...ownLampFindings(yard),
 			...kept.findings,
 			...(hand ? handFindings(hand, fixtures, sight, choice.kind) : [])
 		],
-		assumptions: fixtures.length > 0 ? [...assumptionsOf(choice), ...kept.assumptions] : []
+		assumptions:
+			fixtures.length > 0 ? [...assumptionsOf(choice), ...ownLampAssumptions(yard, fixtures), ...kept.assumptions] : []
 	};
 }
 

@@ -1,6 +1,7 @@
 import { fixtureModels, stockBeams, type FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
 import type { Yard } from '../yard';
+import { ownModels } from './own-lamp';
 
 export interface Wanted {
 	body: FixtureModel['body'];
@@ -12,6 +13,8 @@ export interface Pick {
 	(wanted: Wanted): FixtureModel;
 	/** Every model of a body that is made with this yard's kind and colour of lamp, as the catalogue lists them. */
 	all: (body: FixtureModel['body']) => FixtureModel[];
+	/** The model of an id, null where the catalogue has none. */
+	model: (id: string) => FixtureModel | null;
 }
 
 const keyOf = (
@@ -53,27 +56,43 @@ export const lampChoice = (
 	};
 };
 
-/** Chooses from the catalogue for this yard; what is not made in the wanted strength or beam comes in the one that is. */
+const byId = new Map(fixtureModels.map((model) => [model.id, model]));
+
+/**
+ * Chooses from the catalogue for this yard; what is not made in the wanted strength or beam comes in the one that is. All that
+ * it gives out has the person's own lamps in it (`ownModels`).
+ */
 export function picker(yard: Yard): Pick {
 	const { kind, kelvin } = lampChoice(yard);
 	const colour = kind === 'led' ? kelvin : 'any';
+	const own = ownModels(yard);
+	const withOwn = (model: FixtureModel): FixtureModel => own.get(model.id) ?? model;
 	const pick = ({ body, mount, strength, beam }: Wanted): FixtureModel => {
 		const m = mount ?? 'any';
-		const b = beam ?? 'any';
+		// A lamp of one's own may be of a beam between those in stock, and is asked for by that.
+		const b = beam === undefined ? 'any' : stockBeamFor(beam);
 		const model =
 			index.get(keyOf(body, m, strength, b, kind, colour)) ??
 			index.get(keyOf(body, m, 'any', b, kind, colour)) ??
 			index.get(keyOf(body, 'any', 'any', 'any', kind, 'any'));
-		return model ?? fixtureModels[0]!;
+		return withOwn(model ?? fixtureModels[0]!);
 	};
-	const all = (body: FixtureModel['body']): FixtureModel[] =>
-		fixtureModels.filter(
+	const all = (body: FixtureModel['body']): FixtureModel[] => {
+		const list = fixtureModels.filter(
 			(model) =>
 				model.body === body &&
 				model.lamp.kind === kind &&
 				(kind === 'halogen' || model.lamp.colourTemperature === kelvin)
 		);
-	return Object.assign(pick, { all });
+		// But for spots, which are asked for by beam, they are chosen among by their light: one's own leaves no choice.
+		const mine = body === 'spot' ? undefined : list.map(({ id }) => own.get(id)).find((one) => one !== undefined);
+		return mine ? [mine] : list.map(withOwn);
+	};
+	const model = (id: string): FixtureModel | null => {
+		const listed = byId.get(id);
+		return listed ? withOwn(listed) : null;
+	};
+	return Object.assign(pick, { all, model });
 }
 
 /** The narrowest stock beam of at least so many degrees; the widest when none is. */

@@ -96,11 +96,13 @@ function byWash(d: Drafting, number: HouseNumber): boolean {
 	let light: Placed | null = null;
 	let nearest = washed;
 	for (const one of d.placed) {
-		const { target, aim } = one.fixture;
+		const { target, aim, at } = one.fixture;
 		if (target.kind !== 'wall' || target.id !== wall.id || !aim) continue;
 		const away = distance(aim.point, foot);
-		if (away >= nearest - 1e-6) continue;
-		nearest = away;
+		if (away > nearest + 1e-6 || away >= washed - 1e-6) continue;
+		// Two that are aimed at one point of a gable: the one that stands nearer.
+		if (light && away > nearest - 1e-6 && distance(at, foot) >= distance(light.fixture.at, foot) - 1e-6) continue;
+		nearest = Math.min(nearest, away);
 		light = one;
 	}
 	if (!light) return false;

@@ -133,6 +133,19 @@ describe('a drive and its apron', () => {
 });
 
 describe('what else cannot be lit because of paving', () => {
+	it('a seat on a patio not much larger than it: the light stands beyond the paving, and says so', () => {
+		const seat = { id: 'seat', name: 'bench', at: { along: 9, out: 3 }, across: 2, light: 'soft' as const };
+		const yard = yardOf({ paved: [paved(box(6.5, 0.5, 11.5, 5.2))], seating: [seat] }, {});
+		const { site, fixtures, findings } = plan(yard);
+		const [lamp, ...rest] = fixtures;
+		expect(rest).toEqual([]);
+		expect(lamp!.reasons.map(({ because }) => because).join(' ')).toContain('the ground there is paved');
+		const [bench, patio] = ['seating', 'paved'].map((kind) => site.areas.find((area) => area.kind === kind)!);
+		// A head 0.2 m wide, 50 mm clear of the paving; by hand, 150 lm as new: 49.23 × 0.25 ÷ (0.25 + a²)² = 0.5 lx at a = 2.17 m.
+		expect(distanceToPolygon(lamp!.at, patio!.polygon)).toBeGreaterThanOrEqual(0.15 - 1e-6);
+		expect(distanceToPolygon(lamp!.at, bench!.polygon)).toBeLessThan(2.17);
+		expect(findings).toEqual([]);
+	});
 	it('a tree in a patio, a wall behind one, a seat on one: said in words', () => {
 		const yard = yardOf(
 			{

@@ -9,12 +9,14 @@ import {
 	unit,
 	type Point
 } from '../shared/geometry';
+import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
 import type { Area } from '../site';
+import { poolReach } from './bed-pools';
 import type { Cause } from './conflicts';
 import type { Drafting } from './drafting';
 import { moved as movedReason, reason } from './reasons';
-import type { Fixture } from './types';
+import type { Fixture, Reason } from './types';
 import { called, capital, either } from './wording';
 
 /** From this many metres across one light leaves the far side dark. */
@@ -43,7 +45,6 @@ export function placeSeating(d: Drafting, area: Area): void {
 	const the = called(area.name, 'seating place');
 	const model = d.pick({ body: 'path', strength: area.light });
 	const { low } = d.figures['path.setback'];
-	const radius = model.headDiameter / 2;
 	const size = across(area);
 	const count = size > twoFrom ? 2 : 1;
 	const back = backOf(d, area);
@@ -51,14 +52,8 @@ export function placeSeating(d: Drafting, area: Area): void {
 	let placed = 0;
 	for (const angle of count === 1 ? [0] : [-90, 90]) {
 		const sense = angle === 0 ? d.handed(area.centre) * (back.y >= -1e-9 ? 1 : -1) : Math.sign(angle);
-		const spot = spotRound(
-			d,
-			area,
-			radius,
-			tried.flatMap((turn) => (turn === 0 ? [angle] : [angle + sense * turn, angle - sense * turn])),
-			back,
-			causes
-		);
+		const angles = tried.flatMap((turn) => (turn === 0 ? [angle] : [angle + sense * turn, angle - sense * turn]));
+		const spot = spotRound(d, area, model, angles, back, causes);
 		if (!spot) continue;
 		d.place({
 			target,
@@ -73,9 +68,11 @@ export function placeSeating(d: Drafting, area: Area): void {
 					'',
 					`${count === 1 ? 'One soft light' : 'One of two soft lights'} at the edge of a place ${d.len(size)} across, enough to find a seat and a glass by.`
 				),
-				reason('path.setback', low, 'm', `${d.len(low)} clear of the edge: behind the chairs, not between them.`),
+				...(spot.beyond === 0
+					? [reason('path.setback', low, 'm', `${d.len(low)} clear of the edge: behind the chairs, not between them.`)]
+					: [beyondPaving(d, spot.beyond, model)]),
 				reason('glare.shield', null, '', 'Light downwards under a shade: no bare lamp in the eyes of people sitting.'),
-				...(spot.first
+				...(spot.first && spot.beyond === 0
 					? [
 							movedReason(
 								d,
@@ -95,22 +92,35 @@ export function placeSeating(d: Drafting, area: Area): void {
 			'look',
 			target,
 			'path.setback',
-			`${capital(the)} gets ${placed === 0 ? 'no light' : 'one light instead of two'}: at its edge ${either([...causes].map(d.because))}.`
+			`${capital(the)} gets ${placed === 0 ? 'no light' : 'one light instead of two'}: at its edge ${either([...causes].map(d.because))}.${causes.has('paved') ? ' Beyond the paving there is no room, or the light of a low lamp no longer reaches the place: a lamp on the house wall does it better.' : ''}`
 		);
 }
 
-/** The first free place at the edge, by degrees round from `back`. */
+interface Spot {
+	at: Point;
+	/** Where it would stand with nothing in the way, and what was. */
+	wanted: Point;
+	first: Cause | null;
+	/** Metres further out than the edge of the place: where the ground round it is paved. */
+	beyond: number;
+}
+/** Metres between places tried outwards over paving. */
+const outward = 0.05;
+
+/** The first free place at the edge, by degrees round from `back`; where all round is paved, the nearest beyond the paving. */
 function spotRound(
 	d: Drafting,
 	area: Area,
-	radius: number,
+	model: FixtureModel,
 	angles: readonly number[],
 	back: Point,
 	causes: Set<Cause>
-): { at: Point; wanted: Point; first: Cause | null } | null {
+): Spot | null {
 	const { low } = d.figures['path.setback'];
+	const radius = model.headDiameter / 2;
 	let wanted: Point | null = null;
 	let first: Cause | null = null;
+	const overPaving: { from: Point; way: Point }[] = [];
 	for (const angle of angles) {
 		const way = rotated(back, angle);
 		let reach = 0;
@@ -122,9 +132,40 @@ function spotRound(
 		const at = moved(far, way, -Math.max(0, spare));
 		const cause = d.ground.blocked(at, radius, 'path');
 		wanted ??= at;
-		if (!cause) return { at, wanted, first };
+		if (!cause) return { at, wanted, first, beyond: 0 };
 		first ??= cause;
 		causes.add(cause);
+		if (cause === 'paved') overPaving.push({ from: at, way });
+	}
+	const out = nearestBeyond(d, overPaving, model);
+	return out && { ...out, wanted: wanted!, first };
+}
+
+/**
+ * The nearest free place straight out from one of several over their paving, as far as the light of the head still meets the
+ * edge of the place to sit. Of places as near the first.
+ */
+function nearestBeyond(
+	d: Drafting,
+	ways: readonly { from: Point; way: Point }[],
+	model: FixtureModel
+): { at: Point; beyond: number } | null {
+	const radius = model.headDiameter / 2;
+	const { low } = d.figures['path.setback'];
+	const most = poolReach(model.lamp, model.lampHeight, rules['path.meet'].figures.rural) - low - radius;
+	for (let k = 1; k * outward <= most + 1e-9; k++) {
+		for (const { from, way } of ways) {
+			const at = moved(from, way, k * outward);
+			if (!d.ground.blocked(at, radius, 'path')) return { at, beyond: k * outward };
+		}
 	}
 	return null;
 }
+const beyondPaving = (d: Drafting, beyond: number, model: FixtureModel): Reason =>
+	reason(
+		'place.clear',
+		beyond,
+		'm',
+		`Not at the edge of the place, ${d.len(beyond)} from here: the ground there is paved. From beyond the paving its light still reaches, up to ${d.len(poolReach(model.lamp, model.lampHeight, rules['path.meet'].figures.rural))} from the lamp.`,
+		{ notHere: true }
+	);

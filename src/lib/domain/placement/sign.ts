@@ -3,10 +3,10 @@ import { distance, moved, nearestOnSegment, rightOf, rotated, type Point } from 
 import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
 import type { Working } from '../shared/working';
-import { beam, illuminance, towards, type Source, type Vector } from '../photometry';
 import type { Site, Wall } from '../site';
 import type { Cause } from './conflicts';
 import type { Drafting } from './drafting';
+import { lampOnWall, rowOf } from './evenness';
 import { input, moved as movedReason, reason } from './reasons';
 import { clearestOf, watcherWords, type Sight, type Watcher } from './sight';
 import type { Fixture, Reason } from './types';
@@ -52,12 +52,8 @@ export function signPlan(width: number, middle: number, models: readonly Fixture
 	return plans.find(({ lux }) => lux >= wanted) ?? plans.at(-1)!;
 }
 /** Lux on the face at the middle of a part, from a lamp that stands `aside` metres along and is aimed straight in. */
-function luxAt({ lamp, lampHeight }: FixtureModel, off: number, middle: number, aside: number): number {
-	const at: Vector = { x: aside, y: off, z: lampHeight };
-	const axis = towards(at, { x: aside, y: 0, z: middle });
-	const source: Source = { at, axis, distribution: beam(lamp.lumens, lamp.beamAngle) };
-	return illuminance(source, { x: 0, y: 0, z: middle }, { x: 0, y: 1, z: 0 });
-}
+const luxAt = ({ lamp, lampHeight }: FixtureModel, off: number, middle: number, aside: number): number =>
+	lampOnWall(rowOf(lamp, { setback: off, lampHeight, aimHeight: middle, middle }))(aside);
 
 /** `wall`: the one it hangs on, null for a sign on posts, which is taken to face the street. */
 export function placeSign(d: Drafting, sign: Sign, wall: Wall | null, sight: Sight): void {

@@ -86,6 +86,15 @@ export function placeSteps(d: Drafting, strip: Strip, order: number): void {
 	for (const steps of strip.steps) placeFlight(d, course, steps, order);
 }
 
+/** Where the step lights of a walk stand, once they are placed. */
+export function stepLightsOf({ placed }: Drafting, { steps }: Strip): Point[] {
+	const flights = steps.map(({ id }) => id);
+	if (flights.length === 0) return [];
+	return placed
+		.filter(({ fixture: { target } }) => target.kind === 'steps' && flights.includes(target.id))
+		.map(({ fixture }) => fixture.at);
+}
+
 function placeFlight(d: Drafting, course: Course, steps: Steps, order: number): void {
 	const { strip } = course;
 	const target: Fixture['target'] = { kind: 'steps', id: steps.id };

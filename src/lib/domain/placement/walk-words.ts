@@ -2,13 +2,14 @@
 import { distance, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
+import type { Strip } from '../site';
 import type { Cause } from './conflicts';
 import { outerSide, type Course, type Side } from './course';
 import type { Drafting } from './drafting';
 import type { First, Stop } from './firsts';
 import { input, moved as movedReason, reason } from './reasons';
-import type { Reason } from './types';
-import { called } from './wording';
+import type { Fixture, Reason } from './types';
+import { called, either } from './wording';
 
 export const firstWords: Record<First, string> = {
 	entry: 'the entry',
@@ -104,4 +105,27 @@ export function walkReasons(
 		reason('glare.shield', null, '', 'The shade hides the lamp from anyone walking.'),
 		...(first ? [movedReason(d, first, distance(p, wanted), where)] : [])
 	];
+}
+
+/** Places along a walk that got no light, and what was in the way. `served`: some other light stands along it. */
+export function sayNoRoom(
+	d: Drafting,
+	strip: Strip,
+	target: Fixture['target'],
+	place: First | 'straight',
+	causes: ReadonlySet<Cause>,
+	served: boolean
+): void {
+	const where = place === 'straight' ? 'part of a straight' : firstWords[place];
+	const why =
+		causes.size > 0
+			? either([...causes].map(d.because))
+			: `it would be closer than ${d.len(d.figures['path.spacing'].spacing)} to another`;
+	d.say(
+		'placement.no-room',
+		place === 'straight' ? 'note' : 'look',
+		target,
+		'path.first',
+		`On ${called(strip.name, 'walk')} ${where} gets no light on the side asked for: ${why}.${served ? '' : ' No light stands along it at all.'} Look whether another side or an existing light will do.`
+	);
 }

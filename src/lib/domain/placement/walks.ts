@@ -5,13 +5,16 @@ import type { Figures } from '../shared/settings';
 import { distanceToStrip, type Strip } from '../site';
 import type { Cause } from './conflicts';
 import { courseOf, edgeOf, leadSide, other, outerSide, type Course, type Edge, type Side } from './course';
-import { middleOf, type Drafting } from './drafting';
+import { middleOf, type Drafting, type Placed } from './drafting';
 import { fill, firstsOf, type First, type Stop } from './firsts';
 import { pavedStretches, type Stretch } from './paved-spans';
 import { Skips } from './skips';
+import { stepLightsOf } from './steps';
 import type { Fixture } from './types';
-import { firstWords, walkReasons, type Spot, type Standing } from './walk-words';
-import { called, either } from './wording';
+import { apartOf, headFor, wantsOneMore } from './walk-light';
+import { lightReasons, lit } from './walk-light-words';
+import { sayNoRoom, walkReasons, type Spot, type Standing } from './walk-words';
+import { called } from './wording';
 
 /** Clear distances tried between edge and head, to the millimetre: the working value, a third of the way out, first. */
 function clearsOf({ low, high }: Figures['path.setback']): readonly number[] {
@@ -33,6 +36,8 @@ class WalkLights {
 	readonly #d: Drafting;
 	readonly #strip: Strip;
 	readonly #course: Course;
+	/** All of its lights as they stand, in the order in which they were put. */
+	readonly #lights: { stood: Standing; placed: Placed }[] = [];
 	/** Least metres along an edge, and clear distances tried from it: the working value first. */
 	readonly #spacing: number;
 	readonly #clears: readonly number[];
@@ -59,23 +64,22 @@ class WalkLights {
 		this.#course = courseOf(strip);
 		this.#spacing = d.figures['path.spacing'].spacing;
 		this.#clears = clearsOf(d.figures['path.setback']);
-		// No brighter than needed: the brighter head only where the surroundings are bright.
-		this.#model = d.pick({ body: 'path', strength: d.site.surroundings === 'town' ? 'bright' : 'soft' });
+		// All heads are alike in size: the one that is needed is known when the row stands.
+		this.#model = headFor(d, strip, (model) => this.#outOf(model), this.#spacing).model;
 		this.#target = { kind: 'walk', id: strip.id };
 		this.#lead = this.#freeOfRail(leadSide(this.#course, middleOf(d.site)));
 		this.#skips = new Skips(d, this.#target, called(strip.name, 'walk'));
 		const { lights, rail } = strip;
 		this.#alternates = lights === 'either' && rail !== 'left' && rail !== 'right';
 		const only: Side | null = lights === 'left' || lights === 'right' ? lights : null;
-		this.#edge = only && edgeOf(this.#course, only, this.#clears[0]! + this.#model.headDiameter / 2);
+		this.#edge = only && edgeOf(this.#course, only, this.#outOf(this.#model));
 		this.#paved = pavedStretches(d.site, strip);
-		const flights = strip.steps.map(({ id }) => id);
-		this.#stepLights =
-			flights.length === 0
-				? []
-				: d.placed
-						.filter(({ fixture: { target } }) => target.kind === 'steps' && flights.includes(target.id))
-						.map(({ fixture }) => fixture.at);
+		this.#stepLights = stepLightsOf(d, strip);
+	}
+
+	/** Stake to edge, with nothing in the way. */
+	#outOf({ headDiameter }: FixtureModel): number {
+		return this.#clears[0]! + headDiameter / 2;
 	}
 
 	/** A rail takes the room of a path light: with a rail on one side only, the other side leads. */
@@ -108,6 +112,7 @@ class WalkLights {
 			const open = to === length || this.#paved.some(({ start }) => start === to);
 			if (!onOther) this.#fill(from, to, open);
 		}
+		this.#light();
 		this.#report();
 	}
 
@@ -124,7 +129,7 @@ class WalkLights {
 	/** At the foot and head of steps: the side that has no step light close by, so that both sides of the flight show. */
 	#offSteps({ at, first }: Stop): Side | null {
 		if (first !== 'foot' && first !== 'head') return null;
-		const out = this.#clears[0]! + this.#model.headDiameter / 2;
+		const out = this.#outOf(this.#model);
 		const nearest = (side: Side): number => {
 			const p = this.#course.beside(at, side, out);
 			return Math.min(Infinity, ...this.#stepLights.map((lamp) => distance(lamp, p)));
@@ -202,7 +207,9 @@ class WalkLights {
 
 	#fill(from: number, to: number, open: boolean): void {
 		const start = this.#standing.filter((s) => s.at <= from + 1e-9).at(-1)?.side ?? null;
-		for (let fewer = 0; ; fewer++) {
+		const gap = { from, to, open, spacing: this.#spacing };
+		const more = this.#alternates && wantsOneMore(this.#d, this.#model, this.#strip, this.#outOf(this.#model), gap);
+		for (let fewer = more ? -1 : 0; ; fewer++) {
 			const stations = this.#stations(from, to, open, fewer);
 			if (stations.length === 0) return;
 			if (fewer < 20 && !this.#even(stations, start)) continue;
@@ -222,7 +229,7 @@ class WalkLights {
 	/** Whether lights at these stations keep the spacing along each edge that they use: an inner edge is shorter than the middle. */
 	#even(stations: readonly number[], start: Side | null): boolean {
 		const { lights } = this.#strip;
-		const out = this.#clears[0]! + this.#model.headDiameter / 2;
+		const out = this.#outOf(this.#model);
 		if (lights === 'either') {
 			let side = start;
 			return stations.every((at) => {
@@ -251,7 +258,7 @@ class WalkLights {
 		const stood = { at, side, p };
 		this.#standing.push(stood);
 		this.#standing.sort((a, b) => a.at - b.at);
-		this.#d.place({
+		const placed = this.#d.place({
 			target: this.#target,
 			role: 'path',
 			technique: 'path',
@@ -261,27 +268,24 @@ class WalkLights {
 			order: { strip: this.#order, at },
 			...(stop.first ? {} : { fills: stop.at })
 		});
+		this.#lights.push({ stood, placed });
 		return stood;
 	}
 
-	#report(): void {
-		const the = called(this.#strip.name, 'walk');
-		for (const [place, causes] of this.#failed) {
-			const where = place === 'straight' ? 'part of a straight' : firstWords[place];
-			const why =
-				causes.size > 0
-					? either([...causes].map(this.#d.because))
-					: `it would be closer than ${this.#d.len(this.#spacing)} to another`;
-			const rank = place === 'straight' ? 'note' : 'look';
-			const served = this.#standing.length > 0 ? '' : ' No light stands along it at all.';
-			this.#d.say(
-				'placement.no-room',
-				rank,
-				this.#target,
-				'path.first',
-				`On ${the} ${where} gets no light on the side asked for: ${why}.${served} Look whether another side or an existing light will do.`
-			);
+	/** The head that the row as it stands needs, and what each light says of the light on the walk: rules path.head, path.meet. */
+	#light(): void {
+		const row = { strip: this.#strip, standing: this.#standing, otherWays: [...this.#strip.steps, ...this.#paved] };
+		const apart = apartOf(row, this.#spacing);
+		const head = headFor(this.#d, this.#strip, (model) => this.#outOf(model), apart);
+		for (const { stood, placed } of this.#lights) {
+			const said = lightReasons(this.#d, row, head, apart, stood);
+			placed.fixture = lit(this.#d, placed.fixture, this.#model, head.model, said);
 		}
+	}
+
+	#report(): void {
+		for (const [place, causes] of this.#failed)
+			sayNoRoom(this.#d, this.#strip, this.#target, place, causes, this.#standing.length > 0);
 		this.#skips.report();
 	}
 }

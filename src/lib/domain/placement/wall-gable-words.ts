@@ -50,7 +50,7 @@ export function gableReasons(d: Drafting, wall: Wall, lamp: GableLamp, { model, 
 			'wall.level',
 			lux,
 			'lx',
-			`${lumens} lm: about ${lux.toFixed(0)} lx where it is aimed${lamp.meeting > 1 ? ', both together' : ''}, for a ${wall.light} light.`
+			`${lumens} lm: about ${lux.toFixed(0)} lx ${lamp.judged < lamp.height - 1e-9 ? 'two thirds of the way up the gable' : 'where it is aimed'}${lamp.meeting > 1 ? ', both together' : ''}, for a ${wall.light} light.`
 		)
 	];
 }

@@ -2,13 +2,19 @@
 import type { FixtureModel } from '../shared/catalogue';
 import type { Figures } from '../shared/settings';
 import { rules } from '../shared/rules';
-import { beam } from '../photometry';
+import { candelaToward, photometryOf, sourceFrame, towards } from '../photometry';
 import { wallTop, type Wall } from '../site';
-import { lampOnWall } from './evenness';
+import { lampOnWall, rowOf } from './evenness';
 import { stockBeamFor } from './models';
 import { isOver, overWindows } from './wall-openings';
-import { lampForWall, type Band } from './wall-level';
+import type { Band } from './wall-level';
 import type { WallPlan } from './wall-plan';
+
+/**
+ * Grazing light falls with the cube of the height: what reaches the band up in a gable is a glaring stripe below. There a gable
+ * may have this part of the least of the band: our assumption.
+ */
+const grazed = 1 / 3;
 
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
 
@@ -17,6 +23,8 @@ export interface GableLamp {
 	station: number;
 	along: number;
 	height: number;
+	/** How high up, straight over that place, its light is judged. */
+	judged: number;
 	/** From the ground to the top of what it lights. */
 	litHeight: number;
 	/** What its beam has to fill: the width of the gable two thirds of the way up it; half of that where two go straight up. */
@@ -89,6 +97,7 @@ export function gableLamps(
 		along: straight ? station : middle,
 		// A grazing light runs up the face to the top.
 		height: technique === 'graze' ? litHeight : filled,
+		judged: filled,
 		litHeight,
 		width,
 		pair,
@@ -100,38 +109,44 @@ export interface GableLight {
 	model: FixtureModel;
 	/** Full angle that fills the gable where it is aimed, degrees. */
 	needed: number;
-	/** At the point aimed at, from all lights that meet there. */
+	/** Where it is judged, from all lights that meet there. */
 	lux: number;
 	/** Straight in from one of them at the height at which the row is judged. */
 	below: number;
 }
 /**
- * The lamp for a gable light at a setback: the narrowest stock beam that fills the gable where it is aimed, and of wider
- * ones the first that is not too bright there; failing that, the one that comes nearest to the aim.
+ * The lamps for a gable light at a setback, the preferred one first: those that keep within the band where they are judged, the
+ * narrowest stock beam that fills the gable there before wider ones, and of one beam what comes nearest to the aim. Failing
+ * all, the one that comes nearest.
  */
-export function gableLight(
-	{ station, along, height, width, meeting }: GableLamp,
+export function gableLights(
+	{ station, along, height, judged, width, meeting }: GableLamp,
 	setback: number,
 	models: readonly FixtureModel[],
 	{ band, aim, middle }: { band: Band; aim: number; middle: number }
-): GableLight {
+): GableLight[] {
 	const lampHeight = models[0]!.lampHeight;
 	const off = Math.hypot(setback, along - station, height - lampHeight);
 	const needed = 2 * degrees(Math.atan2(width / 2, off));
-	// Inverse square on the axis, on a face that the beam meets at a slant: E = I0 / d² · s / d.
-	const perLumen = ({ lamp }: FixtureModel): number => (beam(1, lamp.beamAngle).centre * setback * meeting) / off ** 3;
-	const luxOf = (model: FixtureModel): number => perLumen(model) * model.lamp.lumens;
+	const lamp = { x: station, y: setback, z: lampHeight };
+	const frame = sourceFrame(towards(lamp, { x: along, y: 0, z: height }));
+	const way = towards(lamp, { x: along, y: 0, z: judged });
+	// On a face that the light meets at a slant: E = I / d² · s / d.
+	const away = Math.hypot(setback, along - station, judged - lampHeight);
+	const luxOf = (model: FixtureModel): number =>
+		(candelaToward(photometryOf(model, model.lamp), frame, way) * setback * meeting) / away ** 3;
 	const least = stockBeamFor(needed);
-	const beams = [...new Set(models.map(({ lamp }) => lamp.beamAngle))].filter((b) => b >= least).sort((a, b) => a - b);
-	const best = (beams.length > 0 ? beams : [null]).map((angle) => {
-		const list = models.filter(({ lamp }) => angle === null || lamp.beamAngle === angle);
-		return lampForWall(list, perLumen(list[0]!), aim);
+	const fills = ({ lamp }: FixtureModel): boolean => lamp.beamAngle >= least;
+	const filling = (models.some(fills) ? models.filter(fills) : models).map((model) => ({ model, lux: luxOf(model) }));
+	const far = ({ lux }: { lux: number }): number => Math.abs(Math.log(lux / aim));
+	const low = judged < height - 1e-9 ? grazed * band.low : band.low;
+	const within = filling.filter(({ lux }) => lux >= low && lux <= band.high);
+	const nearest = filling.reduce((best, one) => (far(one) < far(best) ? one : best));
+	const listed = (within.length > 0 ? within : [nearest]).toSorted(
+		(a, b) => a.model.lamp.beamAngle - b.model.lamp.beamAngle || far(a) - far(b)
+	);
+	return listed.map(({ model, lux }) => {
+		const row = rowOf(model.lamp, { setback, lampHeight, aimHeight: height, middle });
+		return { model, needed, lux, below: lampOnWall(row)(0) };
 	});
-	const far = (model: FixtureModel): number => Math.abs(Math.log(luxOf(model) / aim));
-	const model =
-		best.find((one) => luxOf(one) >= band.low && luxOf(one) <= band.high) ??
-		best.reduce((a, b) => (far(b) < far(a) ? b : a));
-	const { lumens, beamAngle } = model.lamp;
-	const row = { distribution: beam(lumens, beamAngle), setback, lampHeight, aimHeight: height, middle };
-	return { model, needed, lux: luxOf(model), below: lampOnWall(row)(0) };
 }

@@ -2,6 +2,7 @@
 import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
 import type { Level } from '../yard';
+import type { WallLevel } from './wall-words';
 
 export interface Band {
 	low: number;
@@ -33,3 +34,18 @@ export function lampForWall(models: readonly FixtureModel[], luxPerLumen: number
 	const off = ({ lamp }: FixtureModel) => Math.abs(Math.log((lamp.lumens * luxPerLumen) / aim));
 	return models.reduce((best, model) => (off(model) < off(best) ? model : best));
 }
+
+/** How many times as bright as the row the wall under a gable's light may be before the row follows: our assumption, well inside rule wall.spacing. */
+const outstanding = 2;
+
+/**
+ * The lamp for a row by the lights up into its gable, and its lux on the wall at mid-height. Beside a light for the gable, which
+ * lights the wall below it too, the row is brighter, within its band, so that the middle does not stand out.
+ */
+export const rowLevels =
+	(models: readonly FixtureModel[], luxPerLumen: number, band: Band, aim: number) =>
+	(up: readonly { below: number }[]): WallLevel => {
+		const beside = Math.max(0, ...up.map(({ below }) => below)) / outstanding;
+		const model = lampForWall(models, luxPerLumen, Math.min(Math.max(aim, beside), band.high));
+		return { model, lux: luxPerLumen * model.lamp.lumens, ...band };
+	};

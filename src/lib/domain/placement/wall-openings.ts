@@ -39,3 +39,10 @@ export function shinesInto(
 	const upperEdge = ((90 - tilt + beamAngle / 2) * Math.PI) / 180;
 	return overWindows(wall, at, at).some(({ sill }) => upperEdge > Math.atan2(sill - lampHeight, setback) + 1e-6);
 }
+
+/** Whether more of a wall is taken by openings and porches towards its `to` end (above 0) or its `from` end (below). */
+export const leanOf = (
+	{ openings, length }: Pick<Wall, 'openings' | 'length'>,
+	porches: readonly { start: number; end: number }[]
+): number =>
+	[...openings, ...porches].reduce((sum, { start, end }) => sum + ((start + end) / 2 - length / 2) * (end - start), 0);

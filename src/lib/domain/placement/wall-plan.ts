@@ -3,9 +3,8 @@ import type { FixtureModel } from '../shared/catalogue';
 import { dot, subtract, towards } from '../shared/geometry';
 import { rules } from '../shared/rules';
 import type { Figures } from '../shared/settings';
-import { beam } from '../photometry';
 import type { Area, Wall } from '../site';
-import { endReach, lampOnWall, rowExtremes, widestSpacing, type Row } from './evenness';
+import { endReach, lampOnWall, rowExtremes, rowOf, widestSpacing, type Row } from './evenness';
 import type { Span } from './layout';
 import { beforeLamps } from './wall-openings';
 
@@ -43,14 +42,13 @@ export function planWall(wall: Pick<Wall, 'height' | 'texture'>, model: FixtureM
 	const litHeight = Math.min(wall.height, mostLit);
 	const technique = wall.texture === 'rough' ? 'graze' : 'wash';
 	const setbacks = wallSetbacks(technique, litHeight, model, figures);
-	const row: Row = {
-		distribution: beam(model.lamp.lumens, model.lamp.beamAngle),
+	const row = rowOf(model.lamp, {
 		setback: setbacks[0]!,
 		lampHeight: model.lampHeight,
 		// Grazing light runs up the face; a wash is spread over it.
 		aimHeight: technique === 'graze' ? litHeight : litHeight / 2,
 		middle: litHeight / 2
-	};
+	});
 	const one = lampOnWall(row);
 	const reach = Math.hypot(row.setback, row.middle - row.lampHeight);
 	const spacing = widestSpacing(one, reach, ratio);

@@ -7,7 +7,7 @@ import { makeSite, wallTop, type Opening, type Site } from '../site';
 import { blankYard, type Yard } from '../yard';
 import { placeFixtures, type Fixture } from './index';
 import { sightOf, sightOn } from './sight';
-import { gableLamps, gableLight, litGable } from './wall-gable';
+import { gableLamps, gableLights, litGable } from './wall-gable';
 import { aimUnder, overWindows, shinesInto } from './wall-openings';
 import { besidePorch, planWall } from './wall-plan';
 
@@ -112,11 +112,12 @@ describe('under a gable', () => {
 				body === 'spot' && mount === 'stake' && kind === 'led' && colourTemperature === 2700
 		);
 		const setback = (7 / 24) * 4.5;
-		const { model, needed, lux } = gableLight(lamp!, setback, spots, {
+		const [light] = gableLights(lamp!, setback, spots, {
 			band: { low: 5, high: 30 },
 			aim: 9,
 			middle: 1.35
 		});
+		const { model, needed, lux } = light!;
 		// 1.3125 m off and 3.75 m up: 3.973 m away; half of 2 m there is 14.13°, twice that 28.26°: 24 is too narrow.
 		expect(needed).toBeCloseTo(28.26, 2);
 		expect(model.lamp.beamAngle).toBe(36);
@@ -150,12 +151,45 @@ describe('under a gable', () => {
 					const source = { at, axis: towards(at, f.aim!.point), distribution: beam(f.lamp.lumens, f.lamp.beamAngle) };
 					return sum + illuminance(source, { x, y: 0, z }, { x: 0, y: 1, z: 0 });
 				}, 0);
-			const line = Array.from({ length: 41 }, (_, i) => lux(0.5 + ((width - 1) * i) / 40, 1.35));
-			// Twice what holds for an even row: beside the narrow beam it is darker, and no spot of the list is weaker.
-			expect(Math.max(...line) / Math.min(...line), `${width}`).toBeLessThan(6);
+			const line = Array.from({ length: 41 }, (_, i) => lux(xs[0]! + ((xs.at(-1)! - xs[0]!) * i) / 40, 1.35));
+			// As even as a row without a gable, from its first lamp to its last: rule wall.spacing, 3 to 1, and a hair between the places it looks at.
+			expect(Math.max(...line) / Math.min(...line), `${width}`).toBeLessThan(3.1);
 			for (const z of [2.7, 3.3, 3.9, 4.4]) expect(lux(width / 2, z), `${width} at ${z}`).toBeGreaterThan(5);
 			expect(lux(width / 2, 4.4) / lux(width / 2, 2.7)).toBeGreaterThan(1 / 4);
 		}
+	});
+	it('smooth or rough, LED or halogen: as even as a row, or the plan says how uneven', () => {
+		let [even, said] = [0, 0];
+		for (const lamp of ['led', 'halogen'] as const)
+			for (const texture of ['smooth', 'rough'] as const)
+				for (const width of [3.6, 4.8, 6, 7.5, 9])
+					for (const gable of [3.6, 4.5, 5.5]) {
+						const sections = [{ id: 'a', width, gable, light: 'soft' as const }];
+						const { fixtures, findings } = plan(
+							{ eaves: 2.7, finish: 'medium', texture, sections },
+							{ power: { lamp } }
+						);
+						const lux = (x: number): number =>
+							fixtures.reduce((sum, f) => {
+								const at = { ...f.at, z: f.height };
+								const distribution = beam(f.lamp.lumens, f.lamp.beamAngle);
+								const source = { at, axis: towards(at, f.aim!.point), distribution };
+								return sum + illuminance(source, { x, y: 0, z: 1.35 }, { x: 0, y: 1, z: 0 });
+							}, 0);
+						const xs = fixtures.map(({ at }) => at.x).toSorted((a, b) => a - b);
+						const line = Array.from({ length: 41 }, (_, i) => lux(xs[0]! + ((xs.at(-1)! - xs[0]!) * i) / 40));
+						const ratio = Math.max(...line) / Math.min(...line);
+						const finding = findings.find(({ code }) => code === 'placement.gable-bright');
+						if (ratio <= 3) even++;
+						if (finding) said++;
+						const which = `${lamp} ${texture} ${width} ${gable}`;
+						// Between the two it hangs on the places looked at.
+						if (ratio > 3.2) expect(finding, which).toBeDefined();
+						if (ratio < 2.9) expect(finding, which).toBeUndefined();
+						expect(ratio, which).toBeLessThan(8);
+					}
+		expect(even).toBeGreaterThan(40);
+		expect(said).toBeGreaterThan(0);
 	});
 });
 

@@ -119,13 +119,15 @@ export interface Outcome {
 	caught: boolean;
 	/** There is a gable to light, and no lamp near its middle. */
 	gableDark: boolean;
+	/** Brightest to darkest beside the light that shines up into the gable; null where there is none. */
+	gableBright: number | null;
 	inTheWay: Cause[];
 }
 export function wallFindings(
 	d: Drafting,
 	wall: Wall,
 	target: Fixture['target'],
-	{ plan, level, spacing, stations, piers, porches, caught, gableDark, inTheWay }: Outcome
+	{ plan, level, spacing, stations, piers, porches, caught, gableDark, gableBright, inTheWay }: Outcome
 ): void {
 	const the = called(wall.name, 'wall');
 	const roof = caught ? ['the roof of the porch would catch its beam'] : [];
@@ -185,6 +187,15 @@ export function wallFindings(
 			target,
 			'wall.gable',
 			`The gable of ${the} stays darker than the wall below it: no lamp may stand near its middle, or only under a window of the upper floor.`
+		);
+	const { ratio } = d.figures['wall.spacing'];
+	if (gableBright !== null && gableBright > ratio + 0.05)
+		d.say(
+			'placement.gable-bright',
+			'note',
+			target,
+			'wall.spacing',
+			`Beside the light for its gable ${the} is ${gableBright.toFixed(1)} times as bright at its brightest as at its darkest, at mid-height; ${ratio} is wanted. No lamp of the list that fills the gable leaves it more even: look at it on the first night.`
 		);
 	if (level.lux < level.low || level.lux > level.high)
 		d.say(

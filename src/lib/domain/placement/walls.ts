@@ -4,13 +4,14 @@ import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
 import type { Wall } from '../site';
 import type { Cause } from './conflicts';
-import type { Drafting } from './drafting';
+import { middleOf, type Drafting } from './drafting';
 import { lampOnWall, rowExtremes } from './evenness';
 import { layOut, piersOf, type Span } from './layout';
-import { gableLamps, gableLight, litGable, type GableLamp, type GableLight } from './wall-gable';
+import { settle, type Settled } from './wall-gable-even';
+import { gableLamps, gableLights, litGable, type GableLamp, type GableLight } from './wall-gable';
 import { gableReasons } from './wall-gable-words';
-import { lampForWall, wallAim, wallBand } from './wall-level';
-import { aimUnder, beforeLamps } from './wall-openings';
+import { rowLevels, wallAim, wallBand } from './wall-level';
+import { aimUnder, beforeLamps, leanOf } from './wall-openings';
 import {
 	besidePorch,
 	closedSpans,
@@ -28,8 +29,6 @@ import { called, capital } from './wording';
 
 /** Metres between the places that are looked at along a wall. */
 const grain = 0.25;
-/** How many times as bright as the row the wall under a gable's light may be before the row follows: our assumption, well inside rule wall.spacing. */
-const outstanding = 2;
 
 /** Walls alike in height and texture share one computation: it is the dearest of the stage. */
 export function placeWalls(d: Drafting, walls: readonly Wall[]): void {
@@ -78,7 +77,6 @@ interface Spot {
 	/** Why it is not where an even row would have it. */
 	notThere: Reason[];
 }
-
 class WallLights {
 	readonly #d: Drafting;
 	readonly #wall: Wall;
@@ -123,8 +121,7 @@ class WallLights {
 		const spots = stations.flatMap(
 			(at) => this.#spot(at, shifts.get(at), gable.find(({ station }) => station === at) ?? null) ?? []
 		);
-		const up = new Map(spots.flatMap((spot) => (spot.gable ? [[spot, this.#gableLight(spot.gable, spot)]] : [])));
-		const level = this.#level(stations, [...up.values()]);
+		const { up, level, uneven } = this.#settled(spots, stations);
 		const row: RowSaid = { plan, level, stations };
 		for (const spot of spots) {
 			const light = up.get(spot);
@@ -149,24 +146,43 @@ class WallLights {
 			porches: this.#porches,
 			caught: this.#porches.some((porch) => this.#beside(porch) > rules['wall.openings'].figures.clear),
 			gableDark: litGable(wall, this.#d.figures) !== null && gable.length === 0,
+			gableBright: uneven,
 			inTheWay: [...this.#inTheWay]
 		});
 	}
 
-	/** A lamp of the row as all are, but aimed lower where it stands under a window of the upper floor. */
-	#rowLamp({ station, setback }: Spot, { plan, level, stations }: RowSaid): Lit {
-		const { aimHeight, lampHeight } = plan.row;
-		const beam = { wanted: aimHeight, setback, lampHeight, beamAngle: level.model.lamp.beamAngle };
-		const height = plan.technique === 'graze' ? aimHeight : aimUnder(this.#wall, station, beam);
+	#settled(spots: readonly Spot[], stations: readonly number[]): Settled<Spot> {
+		const shut = [...beforeLamps(this.#wall), ...this.#porches];
+		return settle(spots, {
+			lightsOf: (gable, spot) => this.#gableLights(gable, spot),
+			levelOf: this.#levels(stations),
+			aimOf: (spot, model) => this.#aimOf(spot, model),
+			ratio: this.#d.figures['wall.spacing'].ratio,
+			middle: this.#plan.row.middle,
+			spacing: this.#spacing,
+			isWall: (x) => shut.every(({ start, end }) => x < start || x > end)
+		});
+	}
+
+	/** As high as all of the row are aimed, but lower under a window of the upper floor. */
+	#aimOf({ station, setback }: Spot, { lamp: { beamAngle } }: FixtureModel): number {
+		const { technique, row } = this.#plan;
+		if (technique === 'graze') return row.aimHeight;
+		return aimUnder(this.#wall, station, { wanted: row.aimHeight, setback, lampHeight: row.lampHeight, beamAngle });
+	}
+	#rowLamp(spot: Spot, { plan, level, stations }: RowSaid): Lit {
+		const { station, setback } = spot;
+		const { aimHeight } = plan.row;
+		const height = this.#aimOf(spot, level.model);
 		const lowered = height < aimHeight - 1e-9 ? height : null;
 		const reasons = wallReasons(this.#d, this.#wall, plan, level, stations, { setback, lowered });
 		return { along: station, height, model: level.model, reasons };
 	}
-	#gableLight(gable: GableLamp, { setback }: Spot): GableLight {
+	#gableLights(gable: GableLamp, { setback }: Spot): GableLight[] {
 		const band = wallBand(this.#d.site.surroundings, this.#wall.finish);
 		const models = [...this.#d.pick.all('spot').filter(({ mount }) => mount === 'stake'), ...this.#washes];
 		const { middle } = this.#plan.row;
-		return gableLight(gable, setback, models, { band, aim: wallAim(band, this.#light), middle });
+		return gableLights(gable, setback, models, { band, aim: wallAim(band, this.#light), middle });
 	}
 	/** The lamp under the gable, and how it is turned up to it. */
 	#upLamp(gable: GableLamp, light: GableLight, { setback }: Spot, { plan, level, stations }: RowSaid): Lit {
@@ -205,11 +221,14 @@ class WallLights {
 		});
 	}
 
-	/** The way to turn when two places are as good: towards the street, or towards the middle of the front. */
+	/** The way to turn when two places are as good: towards the street, or the middle of the front; in that middle away from openings. */
 	#prefer(): 1 | -1 {
 		const { x, y } = this.#along;
 		if (Math.abs(y) > 1e-9) return y > 0 ? 1 : -1;
-		return x * this.#d.handed(between(this.#wall.from, this.#wall.to, 0.5)) > 0 ? 1 : -1;
+		const middle = between(this.#wall.from, this.#wall.to, 0.5);
+		const lean = Math.abs(middle.x - middleOf(this.#d.site)) < 1e-6 ? leanOf(this.#wall, this.#porches) : 0;
+		if (Math.abs(lean) > 1e-6) return lean < 0 ? 1 : -1;
+		return x * this.#d.handed(middle) > 0 ? 1 : -1;
 	}
 
 	#point(at: number, setback: number): Point {
@@ -270,18 +289,11 @@ class WallLights {
 		return [reason('wall.openings', aside, 'm', `${not}: that is before a door or a window.`, { notHere: true })];
 	}
 
-	/**
-	 * The lamp for the row, and its lux on the wall at mid-height. Beside a light for the gable, which lights the wall below it
-	 * too, the row is brighter, within its band, so that the middle does not stand out.
-	 */
-	#level(stations: readonly number[], up: readonly GableLight[]): WallLevel {
+	#levels(stations: readonly number[]): (up: readonly GableLight[]) => WallLevel {
 		const apart = stations.length > 1 ? (stations.at(-1)! - stations[0]!) / (stations.length - 1) : this.#plan.spacing;
 		const perLumen = rowExtremes(lampOnWall(this.#plan.row), apart).mean / this.#sample.lamp.lumens;
-		const band = wallBand(this.#d.site.surroundings, this.#wall.finish);
 		const models = this.#washes.length > 0 ? this.#washes : [this.#sample];
-		const beside = Math.max(0, ...up.map(({ below }) => below)) / outstanding;
-		const aim = Math.min(Math.max(wallAim(band, this.#light), beside), band.high);
-		const model = lampForWall(models, perLumen, aim);
-		return { model, lux: perLumen * model.lamp.lumens, ...band };
+		const band = wallBand(this.#d.site.surroundings, this.#wall.finish);
+		return rowLevels(models, perLumen, band, wallAim(band, this.#light));
 	}
 }

@@ -14,6 +14,16 @@ export interface Lamp {
 	ratedVolts: number;
 	minVolts: number;
 	maxVolts: number;
+	/** Of a lamp of the person's own: what it throws, from its photometric file. */
+	measured?: MeasuredLight;
+}
+/** Candela by direction, type C: degrees off the axis, planes round it, candela plane after plane. */
+export interface MeasuredLight {
+	name: string;
+	vertical: readonly number[];
+	horizontal: readonly number[];
+	symmetry: 'rotational' | 'quadrant' | 'bilateral' | 'bilateral-90' | 'none';
+	candela: readonly number[];
 }
 export interface FixtureModel {
 	id: string;
@@ -88,28 +98,34 @@ const halogen = (watts: number, lumens: number, beamAngle: number): Lamp => ({
 /** Beams kept in stock, narrow to wide, degrees. */
 export const stockBeams = [15, 24, 36, 60] as const;
 
+/** Watts and lumens of the spots. A faint one is for narrow places near by: a gable over a softly lit wall. */
+const spotLed = { faint: [2, 140], soft: [4, 300], bright: [7, 560] } as const;
+const spotHalogen = { faint: [10, 140], soft: [20, 300], bright: [35, 600] } as const;
+/** Beams in which the faint ones come, degrees. */
+const faintBeams = [15, 24, 36] as const;
+
 const spot = (
 	mount: 'stake' | 'flush',
-	strength: 'soft' | 'bright',
+	power: 'faint' | 'soft' | 'bright',
 	kind: 'led' | 'halogen',
 	beam: number,
 	kelvin: 2700 | 3000
 ): FixtureModel => {
-	const bright = strength === 'bright';
+	const bright = power === 'bright';
 	const lamp =
 		kind === 'led'
-			? led(bright ? 7 : 4, bright ? 560 : 300, beam, kelvin)
-			: halogen(bright ? 35 : 20, bright ? 600 : 300, beam);
+			? led(spotLed[power][0], spotLed[power][1], beam, kelvin)
+			: halogen(spotHalogen[power][0], spotHalogen[power][1], beam);
 	return {
 		id: `${mount === 'stake' ? 'spot' : 'well'}-${kind}-${lamp.watts}w-${beam}-${kind === 'led' ? kelvin : 'warm'}`,
 		name: `${mount === 'stake' ? 'Spot on a stake' : 'Well light'}, ${kind === 'led' ? 'LED' : 'halogen'} ${lamp.watts} W, ${beam}° beam`,
 		body: 'spot',
 		mount,
-		strength,
+		strength: bright ? 'bright' : 'soft',
 		lamp,
 		headDiameter: mount === 'stake' ? 0.08 : 0.12,
 		lampHeight: mount === 'stake' ? 0.15 : 0,
-		price: (mount === 'stake' ? 38 : 55) + (bright ? 12 : 0) - (kind === 'halogen' ? 12 : 0)
+		price: (mount === 'stake' ? 38 : 55) + (bright ? 12 : power === 'faint' ? -2 : 0) - (kind === 'halogen' ? 12 : 0)
 	};
 };
 const simple = (
@@ -144,6 +160,11 @@ export const fixtureModels: FixtureModel[] = [
 			])
 		)
 	),
+	// After the others: whoever asks for a soft spot has one of those.
+	...faintBeams.flatMap((beam) => [
+		...kelvins.map((kelvin) => spot('stake', 'faint', 'led', beam, kelvin)),
+		spot('stake', 'faint', 'halogen', beam, 2700)
+	]),
 	...kelvins.flatMap((kelvin) => [
 		simple('wash', 'stake', 'soft', led(1, 70, 60, kelvin), 'Wall wash on a stake', 0.1, 0.15, 34),
 		simple('wash', 'stake', 'soft', led(2, 130, 60, kelvin), 'Wall wash on a stake', 0.1, 0.15, 36),

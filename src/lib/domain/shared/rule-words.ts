@@ -71,6 +71,13 @@ export const figureWords: AllWords = {
 		ratio: ['Average to least, at most', 'ratio'],
 		tread: ['On each tread', 'lx']
 	},
+	'path.head': { town: ['On a walk in a town, on average', 'lx'] },
+	'path.meet': {
+		rural: ['Midway, in the country', 'lx'],
+		suburb: ['Midway, in a suburb', 'lx'],
+		town: ['Midway, in a town', 'lx'],
+		across: ['Across the walk, of the spacing, at least', 'share']
+	},
 	'bed.spacing': {
 		soft: ['Edge of a pool in a bed lit softly', 'lx'],
 		bright: ['Edge of a pool in a bed lit brightly', 'lx']
@@ -195,6 +202,8 @@ export const fixedWhy: Partial<Record<RuleId, string>> = {
 	'wall.level': 'Published levels. How bright a wall is, you say where the house is asked about.',
 	'path.first': 'The survey of your walks counts bends by it.',
 	'path.level': 'Published levels: by less, a foot misses a step.',
+	'path.head': 'Choose another lamp on the layout page.',
+	'path.meet': 'It only says where a row takes one light more. Set the spacing for more or fewer.',
 	'bed.spacing': 'Whether a bed is lit softly or brightly, you say where it is asked about.',
 	'bed.inset': 'Edgers and mowers stray that far. Move a light on the layout page where your plants want it.',
 	'seat.light': 'Add or take away a light on the layout page.',

@@ -129,7 +129,7 @@ export const rules = {
 	'wall.gable': rule(
 		'wall.gable',
 		'Gables',
-		'Of a row under a gable that rises 0.3 m (1 ft) or more, the lamp under its middle, or the two on either side, shines up into it: off the wall by a quarter to a third of all that is lit, aimed two thirds of the way from the eaves to the point, in the narrowest beam that fills the gable there.',
+		'Of a row under a gable that rises 0.3 m (1 ft) or more, the lamp under its middle, or the two on either side, shines up into it: off the wall by a quarter to a third of all that is lit, aimed two thirds of the way from the eaves to the point, in the narrowest beam that fills the gable there and leaves the wall below as even as a row does (rule wall.spacing).',
 		'A row aimed at the wall below leaves the gable to the dark, and the house without its shape.',
 		'practice',
 		{ up: 2 / 3, least: 0.3 }
@@ -189,6 +189,22 @@ export const rules = {
 		'Enough to see the next step by.',
 		'iesLevels',
 		{ walk: 5, ratio: 5, tread: 11 }
+	),
+	'path.head': rule(
+		'path.head',
+		'Which path light',
+		'The weakest head of the list whose row, at the spacing it has, gives the walk its average along a straight (rule path.level), worked out by the light model; 10 lx (1 fc) in a town, where street lamps have the eye.',
+		'No brighter than needed; beside street lamps a dimmer walk looks dark.',
+		'memory',
+		{ town: 10 }
+	),
+	'path.meet': rule(
+		'path.meet',
+		'Pools that meet',
+		'Midway between two path lights of a straight the middle of the walk keeps at least 0.5 lx in the country, 0.75 in a suburb, 1 in a town, by the light model. Where a row from side to side leaves less, it takes one light more, as long as neighbours across the walk stand two thirds of the spacing apart or more. Along one edge the spacing holds: there the plan says what is left midway.',
+		'Between pools that do not meet, a foot is in the dark; lights closer along an edge make a runway.',
+		'memory',
+		{ rural: 0.5, suburb: 0.75, town: 1, across: 2 / 3 }
 	),
 	'bed.spacing': rule(
 		'bed.spacing',
@@ -497,7 +513,7 @@ export const rules = {
 	'sensor.light': rule(
 		'sensor.light',
 		'Sensor out of lamplight',
-		"Not where artificial light reaches it at night, the plan's own fixtures included.",
+		"Not where lamps, the plan's own included, throw more on it at night than it switches on at, worked out by the light model whichever way it looks; where there is a choice, 3 m (10 ft) clear of lamps.",
 		'It would switch off, or blink all night.',
 		'practice',
 		{ clear: 3 }

@@ -5,17 +5,20 @@ import { formatLength } from '../shared/units';
 import { cents, count, item } from './item';
 import type { Basis } from './goods';
 import { pullsOf } from './pulls';
-import { cheapestRolls, wasteShare } from './rolls';
-import type { ShoppingItem } from './types';
+import { cutRolls, numbered } from './cut-list';
+import { cheapestRolls, cutLengths, wasteShare } from './rolls';
+import type { CutRoll, ShoppingItem } from './types';
 
 export interface CableList {
 	items: ShoppingItem[];
 	/** Joints that the ends of rolls add to the planned ones. */
 	joints: number;
+	rolls: CutRoll[];
 }
 export const laidLength = (run: Run): number => run.segments.reduce((sum, segment) => sum + segment.length, 0);
 
-function listSize({ site, yard, prices }: Basis, cable: CableSize, runs: readonly Run[]): CableList {
+function listSize(basis: Basis, cable: CableSize, runs: readonly Run[]): CableList {
+	const { site, yard, prices } = basis;
 	const name = sizeName(cable);
 	const owned = yard.power.owned;
 	const inHand =
@@ -43,20 +46,24 @@ function listSize({ site, yard, prices }: Basis, cable: CableSize, runs: readonl
 			: [];
 	if (rolls.length === 0) {
 		const why = `${need}. This size is not in our catalogue: ask what a roll of it costs.`;
+		const id = `cable-${cable.system}-${cable.size}`;
+		const quantity = Math.ceil(Math.max(0, laid * (1 + wasteShare) - inHand));
+		const lengths = cutLengths(runs.flatMap(pullsOf), quantity, inHand);
 		return {
 			items: [
 				...mine,
 				item({
 					...base,
-					id: `cable-${cable.system}-${cable.size}`,
+					id,
 					name: `${name} two-conductor cable for direct burial`,
-					quantity: Math.ceil(Math.max(0, laid * (1 + wasteShare) - inHand)),
+					quantity,
 					unit: 'm',
 					price: 0,
 					why
 				})
 			],
-			joints: 0
+			joints: lengths.joints,
+			rolls: cutRolls(lengths.rolls, [id], name, runs, basis.fixtures)
 		};
 	}
 	const kinds = rolls.map((roll) => ({ id: roll.id, length: roll.length, cents: cents(prices(roll.id, roll.price)) }));
@@ -78,7 +85,12 @@ function listSize({ site, yard, prices }: Basis, cable: CableSize, runs: readonl
 				]
 			: []
 	);
-	return { items: [...mine, ...bought], joints: choice.joints };
+	const lines = kinds.map(({ id }) => id);
+	return {
+		items: [...mine, ...bought],
+		joints: choice.joints,
+		rolls: cutRolls(choice.rolls, lines, name, runs, basis.fixtures)
+	};
 }
 /** Cable by size, as rolls. */
 export function cableItems(basis: Basis): CableList {
@@ -89,5 +101,9 @@ export function cableItems(basis: Basis): CableList {
 		bySize.set(key, [...(bySize.get(key) ?? []), run]);
 	}
 	const lists = [...bySize.values()].map((runs) => listSize(basis, runs[0]!.cable, runs));
-	return { items: lists.flatMap((list) => list.items), joints: lists.reduce((sum, list) => sum + list.joints, 0) };
+	return {
+		items: lists.flatMap((list) => list.items),
+		joints: lists.reduce((sum, list) => sum + list.joints, 0),
+		rolls: numbered(lists.flatMap((list) => list.rolls))
+	};
 }

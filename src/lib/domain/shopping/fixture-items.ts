@@ -14,7 +14,7 @@ export const fixtureItems = ({ fixtures, prices }: Basis): ShoppingItem[] =>
 			quantity: model.labels.length,
 			unit: 'each',
 			price: prices(model.id, model.price),
-			why: `${count(model.labels.length, 'place')} on the plan: ${listed(model.labels)}.`
+			why: `${count(model.labels.length, 'place')} on the plan: ${listed(model.labels)}.${model.own ? ' The price is that of the list; put in that of your own lamp.' : ''}`
 		})
 	);
 

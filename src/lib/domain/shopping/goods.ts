@@ -1,4 +1,5 @@
 import { fixtureModels, materials } from '../shared/catalogue';
+import { modelName } from '../shared/model-name';
 import type { Cabling } from '../cable';
 import type { Dusk } from '../dusk';
 import type { Fixture } from '../placement';
@@ -61,6 +62,8 @@ export interface ModelUse {
 	name: string;
 	price: number;
 	halogen: boolean;
+	/** Its lamp is one of the person's own. */
+	own: boolean;
 	watts: number;
 	labels: string[];
 }
@@ -71,9 +74,10 @@ export function modelsUsed(fixtures: readonly Fixture[]): ModelUse[] {
 		const model = fixtureModels.find((one) => one.id === fixture.model);
 		const use = used.get(fixture.model) ?? {
 			id: fixture.model,
-			name: model?.name ?? fixture.model,
+			name: modelName(fixture.model, fixture.lamp),
 			price: model?.price ?? 0,
 			halogen: fixture.lamp.kind === 'halogen',
+			own: fixture.lamp.measured !== undefined,
 			watts: fixture.lamp.watts,
 			labels: []
 		};

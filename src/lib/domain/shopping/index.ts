@@ -1,2 +1,3 @@
 export * from './types';
 export { makeShopping } from './make-shopping';
+export { pullsOf, type Pull } from './pulls';

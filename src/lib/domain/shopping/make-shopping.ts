@@ -48,5 +48,5 @@ export function makeShopping(
 	const items = groups.flatMap((group) => all.filter((one) => one.group === group));
 	const price = yard.power.price;
 	const currency = price && price !== 'unsure' ? price.currency : '$';
-	return { items, currency, total: totalOf(items) };
+	return { items, rolls: cable.rolls, currency, total: totalOf(items) };
 }

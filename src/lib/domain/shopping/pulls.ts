@@ -4,8 +4,13 @@ import type { Run } from '../cable';
 export interface Leg {
 	/** Metres, slack included. */
 	length: number;
+	/** Place in the run's segments. */
+	segment: number;
+	/** Ids of the nodes it leads from and to, the way it is walked from the supply. */
+	from: string;
+	to: string;
 }
-/** Cable laid in one go from the supply or from a tee to an end: best cut from one roll, else cut at a joint. */
+/** Cable laid in one go from the supply, a tee or a hub to an end: best cut from one roll, else cut at a joint. */
 export interface Pull {
 	run: string;
 	legs: Leg[];
@@ -46,13 +51,17 @@ function reachBeyond(ways: ReadonlyMap<string, Way[]>, start: string): Map<strin
 	}
 	return reach;
 }
-/** The pulls of a run: at a tee the longest way on goes straight through, and every other way starts its own. */
+/**
+ * The pulls of a run: at a tee the longest way on goes straight through, and every other way starts its own; at a hub all
+ * end or start. The main line first, then the branches in the order in which one meets their joints.
+ */
 export function pullsOf(run: Run): Pull[] {
 	const start = run.nodes[0]?.id ?? run.segments[0]?.from;
 	if (start === undefined) return [];
 	const ways = waysOf(run);
 	const reach = reachBeyond(ways, start);
 	const used = new Set<number>();
+	const hubs = new Set(run.nodes.flatMap((node, i) => (i > 0 && node.fixture === null ? [node.id] : [])));
 	const longestWay = (node: string): Way | undefined =>
 		(ways.get(node) ?? [])
 			.filter((way) => !used.has(way.segment))
@@ -61,10 +70,12 @@ export function pullsOf(run: Run): Pull[] {
 	const follow = (from: string): void => {
 		const legs: Leg[] = [];
 		const passed: string[] = [];
-		for (let way = longestWay(from); way; way = longestWay(way.to)) {
+		let at = from;
+		for (let way = longestWay(from); way; way = hubs.has(at) ? undefined : longestWay(at)) {
 			used.add(way.segment);
-			legs.push({ length: way.length });
+			legs.push({ length: way.length, segment: way.segment, from: at, to: way.to });
 			passed.push(way.to);
+			at = way.to;
 		}
 		if (legs.length === 0) return;
 		pulls.push({ run: run.id, legs });

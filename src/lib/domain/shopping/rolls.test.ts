@@ -4,7 +4,10 @@ import { lengthOf, pack } from './packing';
 import type { Pull } from './pulls';
 import { cheapestRolls, wasteShare, type RollKind } from './rolls';
 
-const pull = (...legs: number[]): Pull => ({ run: 'run-1', legs: legs.map((length) => ({ length })) });
+const pull = (...legs: number[]): Pull => ({
+	run: 'run-1',
+	legs: legs.map((length, segment) => ({ length, segment, from: `n${segment}`, to: `n${segment + 1}` }))
+});
 const kinds: RollKind[] = [
 	{ id: 'short', length: 15, cents: 1600 },
 	{ id: 'middle', length: 30, cents: 3200 },

@@ -1,4 +1,4 @@
-import { inOrder, lengthOf, pack, splitToFit } from './packing';
+import { cutThrough, inOrder, lengthOf, pack, splitToFit, type Packing } from './packing';
 import type { Pull } from './pulls';
 
 /** A roll as sold: metres, and hundredths of the currency. */
@@ -15,6 +15,17 @@ export interface RollChoice {
 	joints: number;
 	/** Metres bought and in hand beyond what is laid. */
 	spare: number;
+	/** Every roll bought and that in hand, each with what is cut off it. */
+	rolls: CutUp[];
+}
+/** One roll and what is cut off it. */
+export interface CutUp {
+	/** Place among the kinds given; null: the cable in hand. */
+	kind: number | null;
+	/** Metres on it before, and after. */
+	length: number;
+	rest: number;
+	cuts: Pull[];
 }
 /** Waste at ends and bends, over the lengths laid (which hold the slack already): common practice, no source. */
 export const wasteShare = 0.05;
@@ -25,10 +36,22 @@ const further = 3;
 
 const none = (kinds: readonly RollKind[]): number[] => kinds.map(() => 0);
 const rollsOf = (counts: readonly number[]): number => counts.reduce((sum, n) => sum + n, 0);
+/** The kind of each roll bought. */
+const bought = (counts: readonly number[]): number[] =>
+	counts.flatMap((number, kind) => Array.from({ length: number }, () => kind));
 const metresOf = (counts: readonly number[], kinds: readonly RollKind[]): number =>
 	kinds.reduce((sum, kind, i) => sum + kind.length * counts[i]!, 0);
 const centsOf = (counts: readonly number[], kinds: readonly RollKind[]): number =>
 	kinds.reduce((sum, kind, i) => sum + kind.cents * counts[i]!, 0);
+
+/** The rolls of a packing with their kinds; rolls that it does not know of are whole. */
+const cutUp = (kindsOfRolls: readonly (number | null)[], lengths: readonly number[], packing: Packing): CutUp[] =>
+	kindsOfRolls.map((kind, i) => ({
+		kind,
+		length: lengths[i]!,
+		rest: packing.left[i] ?? lengths[i]!,
+		cuts: packing.cuts[i] ?? []
+	}));
 
 /**
  * Every way of covering `need` metres in which no smaller number of the shortest rolls would do, and a few more of those;
@@ -58,25 +81,33 @@ function coversOf(kinds: readonly RollKind[], need: number): number[][] {
 export function cheapestRolls(pulls: readonly Pull[], kinds: readonly RollKind[], inHand: number): RollChoice {
 	const total = pulls.reduce((sum, pull) => sum + lengthOf(pull.legs), 0);
 	const enough = total * (1 + wasteShare) <= inHand ? pack(pulls, [inHand]) : null;
-	if (enough) return { counts: none(kinds), cents: 0, joints: enough.joints, spare: inHand - total };
+	if (enough) {
+		const rolls = cutUp([null], [inHand], enough);
+		return { counts: none(kinds), cents: 0, joints: enough.joints, spare: inHand - total, rolls };
+	}
 	const longest = kinds.reduce((best, kind, i) => (kind.length > kinds[best]!.length ? i : best), 0);
 	const need = Math.max(0, total * (1 + wasteShare) - inHand);
 	const fitting = splitToFit(pulls, kinds[longest]!.length);
-	const choice = (counts: number[], joints: number): RollChoice => ({
-		counts,
-		cents: centsOf(counts, kinds),
-		joints,
-		spare: metresOf(counts, kinds) + inHand - total
-	});
+	const choice = (counts: readonly number[], packing: Packing): RollChoice => {
+		const which: (number | null)[] = [...bought(counts), ...(inHand > 0 ? [null] : [])];
+		const lengths = which.map((kind) => (kind === null ? inHand : kinds[kind]!.length));
+		return {
+			counts: [...counts],
+			cents: centsOf(counts, kinds),
+			joints: packing.joints,
+			spare: metresOf(counts, kinds) + inHand - total,
+			rolls: cutUp(which, lengths, packing)
+		};
+	};
 	if (need > searchedRolls * kinds[longest]!.length) {
 		const laid = inOrder(fitting, kinds[longest]!.length);
-		const number = Math.max(laid.rolls, Math.ceil(need / kinds[longest]!.length));
-		return choice(none(kinds).with(longest, number), laid.joints);
+		const number = Math.max(laid.cuts.length, Math.ceil(need / kinds[longest]!.length));
+		return choice(none(kinds).with(longest, number), laid);
 	}
 	const packed = (counts: readonly number[]): RollChoice | null => {
-		const rolls = kinds.flatMap((kind, i) => Array.from({ length: counts[i]! }, () => kind.length));
+		const rolls = bought(counts).map((kind) => kinds[kind]!.length);
 		const packing = pack(fitting, inHand > 0 ? [...rolls, inHand] : rolls);
-		return packing && choice([...counts], packing.joints);
+		return packing && choice(counts, packing);
 	};
 	const covers = coversOf(kinds, need)
 		.map((counts) => ({
@@ -96,4 +127,12 @@ export function cheapestRolls(pulls: readonly Pull[], kinds: readonly RollKind[]
 		const found = packed(counts);
 		if (found) return found;
 	}
+}
+
+/** The cuts where cable is bought by the metre (kind 0) beside a length in hand, metres; together they hold all pulls. */
+export function cutLengths(pulls: readonly Pull[], bought: number, inHand: number): { rolls: CutUp[]; joints: number } {
+	const which: (number | null)[] = [...(inHand > 0 ? [null] : []), ...(bought > 0 ? [0] : [])];
+	const lengths = which.map((kind) => (kind === null ? inHand : bought));
+	const packing = pack(pulls, lengths) ?? cutThrough(pulls, lengths);
+	return { rolls: cutUp(which, lengths, packing), joints: packing.joints };
 }

@@ -252,6 +252,7 @@ describe('pulls', () => {
 it('is empty for a yard with nothing to build', () => {
 	expect(list(blankYard(), [], { supply: null, runs: [], findings: [], assumptions: [] })).toEqual({
 		items: [],
+		rolls: [],
 		currency: '$',
 		total: 0
 	});

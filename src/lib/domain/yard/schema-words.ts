@@ -74,6 +74,13 @@ export const schemaWords: Readonly<Record<string, SchemaWords>> = {
 		'Money for the lights',
 		'In the currency of the prices: lights at their prices, and for each an allowance for its share of the rest'
 	],
+	'power.lamps.*.name': ['Name', 'Of the real lamp, as its photometric file gives it'],
+	'power.lamps.*.for': ['Stands for', 'Models of the list in whose place it goes'],
+	'power.lamps.*.watts': ['Watts', 'As marked on it; absent: those of the model', 'W'],
+	'power.lamps.*.vertical': ['Angles off the axis', 'Ascending; the axis is along the beam', 'deg'],
+	'power.lamps.*.horizontal': ['Planes round the axis', 'C-planes, ascending over the span of the symmetry', 'deg'],
+	'power.lamps.*.symmetry': ['Symmetry', 'How far its planes reach, and what the rest of the circle repeats'],
+	'power.lamps.*.candela': ['Candela', 'Plane after plane, as many in each as there are angles', 'cd'],
 	'power.owned.cableLength': ['Cable in hand', 'Length of cable already owned', 'm'],
 	rules: ['Figures of rules', 'By rule and figure, such as path.spacing/spacing; in metres, degrees or parts of one']
 };

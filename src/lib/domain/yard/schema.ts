@@ -263,6 +263,20 @@ export const budgetSchema = z.strictObject({
 	/** In the currency of the prices. */
 	money: maybe(z.number().check(z.minimum(1), z.maximum(100000)))
 });
+/** A real lamp, by the candela of its photometric file (type C), in place of lamps of the list. */
+export const ownLampSchema = z.strictObject({
+	id,
+	name,
+	/** Models of the list that it stands for. */
+	for: z.array(z.string().check(z.maxLength(60))).check(z.minLength(1), z.maxLength(60)),
+	/** As marked on it; absent: as the model. */
+	watts: maybe(z.number().check(z.minimum(0.1), z.maximum(100))),
+	/** Degrees off the axis, and planes round it, ascending; candela plane after plane. */
+	vertical: z.array(z.number().check(z.minimum(0), z.maximum(180))).check(z.minLength(2), z.maxLength(181)),
+	horizontal: z.array(z.number().check(z.minimum(0), z.maximum(360))).check(z.minLength(1), z.maxLength(73)),
+	symmetry: z.enum(['rotational', 'quadrant', 'bilateral', 'bilateral-90', 'none']),
+	candela: z.array(z.number().check(z.minimum(0), z.maximum(1e6))).check(z.maxLength(6000))
+});
 export const powerSchema = z.strictObject({
 	receptacle: maybe(z.union([pointSchema, z.literal('none'), unsure])),
 	gfci: orUnsure(z.boolean()),
@@ -288,6 +302,7 @@ export const powerSchema = z.strictObject({
 		})
 	),
 	budget: maybe(budgetSchema),
+	lamps: list(ownLampSchema),
 	circuit: maybe(circuitChoiceSchema),
 	/** Prices the person has changed, by catalogue id, in their currency. */
 	prices: maybe(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(100000))))
@@ -359,6 +374,7 @@ export type YardWalk = z.infer<typeof walkSchema>;
 export type YardDrive = z.infer<typeof driveSchema>;
 export type RunChoice = z.infer<typeof runChoiceSchema>;
 export type CircuitChoice = z.infer<typeof circuitChoiceSchema>;
+export type OwnLamp = z.infer<typeof ownLampSchema>;
 export type FixtureEdit = z.infer<typeof fixtureEditSchema>;
 export type AddedFixture = z.infer<typeof addedFixtureSchema>;
 export type HandFixtures = z.infer<typeof fixturesSchema>;

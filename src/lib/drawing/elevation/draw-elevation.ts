@@ -1,8 +1,8 @@
-/** The front of the house as it is measured, without perspective: the light on its walls as lines of lux, openings, trees before it, lamps at its foot. */
+/** The front of the house as it is measured, without perspective: the light on its walls as lines of lux, openings, roof, trees before and behind it, lamps at its foot. */
 import type { Plan } from '../../domain/plan';
 import type { Box, Point } from '../../domain/shared/geometry';
 import { formatLength, metresPerFoot } from '../../domain/shared/units';
-import type { Opening, Site, Wall } from '../../domain/site';
+import type { Opening, Site, Tree, Wall } from '../../domain/site';
 import { shapeOf } from '../fixtures';
 import { roundLength, sizesFor } from '../frame';
 import type { LabelWish } from '../labels';
@@ -10,7 +10,7 @@ import { drawIsolux, labelIsolux, type Isolux } from '../light-map/isolux';
 import type { Grid } from '../light-map/contours';
 import type { DimensionMark, Drawing, Mark, PathMark, ScaleBarMark, SymbolMark } from '../marks';
 import { closedPath, openPath, rectPath, segmentPath } from '../path';
-import { crownPath, trunkPath } from '../section/crown';
+import { isBehind, roofMarks, treeMarks, treeNames, treesAbout, type RoofFace } from './standing';
 import { highest, keptOn, topAt } from './wall-light';
 
 /** Walls of the house that face the street, the furthest back first: a nearer one hides what is behind it. */
@@ -35,6 +35,9 @@ export function wallAt(
 
 /** Trees before the front are shown to their tops, as long as the drawing is no taller than so much of the front's width. */
 const tallest = 0.45;
+
+/** Beside what stands there, px: at the right the height of the eaves is written. */
+const margin = { left: 16, right: 84 } as const;
 
 const path = (key: string, d: string, of: Partial<PathMark>): PathMark => ({
 	kind: 'path',
@@ -77,10 +80,19 @@ interface Faces {
 	fills: Mark[];
 	lines: Isolux[];
 }
-function facesOf(walls: readonly Wall[], grids: ReadonlyMap<string, Grid>): Faces {
+/** Walls and roof over each other as they stand, the furthest back first. */
+function facesOf(walls: readonly Wall[], grids: ReadonlyMap<string, Grid>, roof: readonly RoofFace[]): Faces {
 	const fills: Mark[] = [];
 	const lines: Isolux[] = [];
+	let drawn = 0;
+	/** Roof whose own front lies behind a place out. */
+	const roofTo = (out: number): void => {
+		const from = drawn;
+		while (drawn < roof.length && roof[drawn]!.y < out - 1e-9) drawn++;
+		fills.push(...roofMarks(roof.slice(from, drawn), from));
+	};
 	for (const wall of walls) {
+		roofTo(wall.from.y);
 		const ring = outlineOf(wall);
 		fills.push(path(`face-${wall.id}`, closedPath(ring), { weight: 0, fill: 'sheet' }));
 		const grid = grids.get(wall.id);
@@ -92,26 +104,46 @@ function facesOf(walls: readonly Wall[], grids: ReadonlyMap<string, Grid>): Face
 		fills.push(...wall.openings.flatMap((opening) => openingMarks(wall, opening)));
 		fills.push(path(`edge-${wall.id}`, openPath(ring), { weight: 2 }));
 	}
+	roofTo(Infinity);
 	return { fills, lines };
 }
 
-/** `grids`: the light on each wall by its id, from `wallGrid`. `widthPx` of the drawing as shown. Null where no front is told yet. */
-export function drawElevation(plan: Plan, grids: ReadonlyMap<string, Grid>, widthPx: number): Drawing | null {
+/**
+ * `grids`: the light on each wall by its id, from `wallGrid`. `widthPx` of the drawing as shown. `roof`: its faces, the furthest back first.
+ * Null where no front is told yet.
+ */
+export function drawElevation(
+	plan: Plan,
+	grids: ReadonlyMap<string, Grid>,
+	widthPx: number,
+	roof: readonly RoofFace[] = []
+): Drawing | null {
 	const { site } = plan;
 	const walls = frontWalls(site);
 	if (walls.length === 0) return null;
 	const [left, right] = [Math.min(...walls.map(({ from }) => from.x)), Math.max(...walls.map(({ to }) => to.x))];
-	const trees = site.trees.filter(
-		({ at, spread }) => at.x + spread / 2 > left && at.x - spread / 2 < right && at.y > 0
-	);
-	const top = Math.max(...walls.map(highest));
+	const trees = treesAbout(site, left, right);
+	const xs = [
+		...trees.flatMap(({ at, spread }) => [at.x - spread / 2, at.x + spread / 2]),
+		...roof.flatMap(({ ring }) => ring.map(({ x }) => x))
+	];
+	const [from, to] = [Math.min(left, ...xs), Math.max(right, ...xs)];
+	const top = Math.max(...walls.map(highest), ...roof.flatMap(({ ring }) => ring.map(({ y }) => -y)));
 	const treeTop = Math.max(0, ...trees.map(({ height }) => height));
-	const shown = Math.max(1.4 * top, Math.min(treeTop, tallest * (right - left)));
-	const margin = 0.05 * (right - left);
+	const shown = Math.max(1.05 * top, Math.min(treeTop, tallest * (to - from)));
 	const sizes = sizesFor(widthPx);
-	const px = (right - left + 2 * margin) / Math.max(160, widthPx);
-	const box: Box = { minX: left - margin, maxX: right + margin, minY: -(shown + 14 * px), maxY: 62 * px };
-	const { fills, lines } = facesOf(walls, grids);
+	const px = (to - from) / (Math.max(240, widthPx) - margin.left - margin.right);
+	const box: Box = {
+		minX: from - margin.left * px,
+		maxX: to + margin.right * px,
+		minY: -(shown + 14 * px),
+		maxY: 62 * px
+	};
+	const { fills, lines } = facesOf(walls, grids, roof);
+	const [behind, before] = [true, false].map((side) => trees.filter((tree) => isBehind(tree, walls) === side)) as [
+		Tree[],
+		Tree[]
+	];
 	const ids = new Set(walls.map(({ id }) => id));
 	const lamps = plan.fixtures.filter(({ target }) => target.kind === 'wall' && ids.has(target.id));
 	const symbols = lamps.map(({ id, at, technique, height }): SymbolMark => ({
@@ -146,24 +178,24 @@ export function drawElevation(plan: Plan, grids: ReadonlyMap<string, Grid>, widt
 		sizes,
 		grid: { step: 1, text: '' },
 		layers: [
+			{ id: 'house', marks: behind.flatMap((tree) => treeMarks(tree, true)) },
 			{ id: 'light', marks: fills },
 			{
 				id: 'ground',
 				marks: [path('ground', segmentPath({ x: box.minX, y: 0 }, { x: box.maxX, y: 0 }), { weight: 1.7 })]
 			},
-			{
-				id: 'planting',
-				marks: trees.flatMap((tree) => [
-					path(`trunk-${tree.id}`, trunkPath({ ...tree, height: tree.crownBase }, tree.at.x), {
-						ink: 'planting',
-						weight: 0.9
-					}),
-					path(`crown-${tree.id}`, crownPath(tree, tree.at.x), { ink: 'planting', weight: 1, dash: [4, 3] })
-				])
-			},
+			{ id: 'planting', marks: before.flatMap((tree) => treeMarks(tree, false)) },
 			{ id: 'devices', marks: symbols },
-			{ id: 'names', marks: labelIsolux(lines, wishes, { boxes: openings, px, within: box, size: sizes.name }) },
-			{ id: 'sheet', marks: [scaleBar(plan, box, px), ...heights(plan, walls, box, px)] }
+			{
+				id: 'names',
+				marks: labelIsolux(lines, [...wishes, ...treeNames(trees, box, px, sizes.name)], {
+					boxes: openings,
+					px,
+					within: box,
+					size: sizes.name
+				})
+			},
+			{ id: 'sheet', marks: [scaleBar(plan, box, px), ...heights(plan, walls, to, px)] }
 		]
 	};
 }
@@ -181,9 +213,9 @@ function scaleBar({ site }: Plan, box: Box, px: number): ScaleBarMark {
 	};
 }
 /** The eaves of the wall furthest to the right, measured beside it. */
-function heights({ site }: Plan, walls: readonly Wall[], box: Box, px: number): DimensionMark[] {
+function heights({ site }: Plan, walls: readonly Wall[], right: number, px: number): DimensionMark[] {
 	const last = walls.reduce((best, wall) => (wall.to.x > best.to.x ? wall : best));
-	const x = Math.min(last.to.x + 26 * px, box.maxX - 8 * px);
+	const x = right + 42 * px;
 	return [
 		{
 			kind: 'dimension',

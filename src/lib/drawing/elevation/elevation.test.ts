@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { lightField } from '../../domain/light';
 import { makePlan } from '../../domain/plan';
-import type { Wall } from '../../domain/site';
+import type { Tree, Wall } from '../../domain/site';
 import { examples } from '../../domain/yard';
 import { drawElevation, frontWalls, wallAt } from './draw-elevation';
+import { isBehind, treesAbout } from './standing';
 import { keptOn, topAt, wallGrid, wallLux } from './wall-light';
 
 const gable = { height: 3, peak: 5, length: 8 } as Wall;
@@ -58,5 +59,50 @@ describe.each(examples.map(({ id, yard }) => [id, makePlan(yard)] as const))('th
 			const at = wallAt(plan.site, { x: wall.from.x + (one.start + one.end) / 2, y: -(one.sill + one.head) / 2 });
 			expect(at?.opening?.id).toBe(one.id);
 		}
+	});
+});
+
+describe('what stands about the front', () => {
+	const plan = makePlan(examples.find(({ id }) => id === 'suburban')!.yard);
+	const walls = frontWalls(plan.site);
+	const tree = (x: number, y: number): Tree => ({
+		...plan.site.trees[0]!,
+		id: `${x} ${y}`,
+		name: 'one',
+		at: { x, y },
+		spread: 2
+	});
+	test('a tree is behind the walls that it meets, or before them', () => {
+		// The left part of the front stands 1.8 m out, the right part at 0.
+		expect(isBehind(tree(2, 1), walls)).toBe(true);
+		expect(isBehind(tree(12, 1), walls)).toBe(false);
+		expect(isBehind(tree(12, -4), walls)).toBe(true);
+		expect(isBehind(tree(-5, 3), walls)).toBe(false);
+	});
+	test('trees far to the side are left off, those behind are drawn before walls and roof, the others after', () => {
+		const site = { ...plan.site, trees: [tree(2, 6), tree(8, -12), tree(60, 6)] };
+		expect(treesAbout(site, 0, 15).map(({ id }) => id)).toEqual(['8 -12', '2 6']);
+		const roof = [
+			{
+				y: 0,
+				ring: [
+					{ x: -1, y: -3 },
+					{ x: 16, y: -3 },
+					{ x: 8, y: -6 }
+				]
+			}
+		];
+		const drawing = drawElevation({ ...plan, site }, new Map(), 800, roof)!;
+		const keys = drawing.layers.flatMap(({ marks }) => marks.map(({ key }) => key));
+		const place = (key: string) => keys.indexOf(key);
+		expect(place('crown-8 -12')).toBeGreaterThanOrEqual(0);
+		expect(place('crown-8 -12')).toBeLessThan(place('roof-0'));
+		// The nearer part of the front hides the roof behind it.
+		expect(place('roof-0')).toBeLessThan(place(`face-${walls.at(-1)!.id}`));
+		expect(place('crown-2 6')).toBeGreaterThan(place(`face-${walls.at(-1)!.id}`));
+		expect(keys).not.toContain('crown-60 6');
+		expect(keys).toContain('name-2 6');
+		expect(drawing.box.minY).toBeLessThan(-6);
+		expect(drawing.box.minX).toBeLessThan(-1);
 	});
 });

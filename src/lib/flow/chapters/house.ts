@@ -137,7 +137,7 @@ export const house: Question[] = [
 							{ value: 'right', label: 'Right side' }
 						]
 					},
-					{ kind: 'choice', path: 'floor', label: 'Floor', options: floors, optional: true },
+					{ kind: 'choice', path: 'floor', label: 'Floor', options: floors, optional: true, usual: 'ground' },
 					{
 						kind: 'length',
 						path: 'along',

@@ -29,7 +29,7 @@ export const spots: Question[] = [
 		hint: 'Its corners in order, going round once. Three points are enough for a corner bed.',
 		fields: [
 			{ kind: 'line', path: '@.outline', label: 'Corners of the bed', least: 3, closed: true },
-			{ kind: 'choice', path: '@.light', label: 'Light it', options: levels, optional: true }
+			{ kind: 'choice', path: '@.light', label: 'Light it', options: levels, optional: true, usual: 'none' }
 		]
 	},
 	{
@@ -316,7 +316,8 @@ export const spots: Question[] = [
 					{ value: 'number', label: 'A number' },
 					{ value: 'sign', label: 'A sign' }
 				],
-				optional: true
+				optional: true,
+				usual: 'number'
 			},
 			{
 				kind: 'length',

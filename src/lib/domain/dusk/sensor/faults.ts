@@ -3,9 +3,11 @@ import { distance, distanceToPolygon, lengthInside, nearestOnSegment, type Point
 import { rules } from '../../shared/rules';
 import { formatLength } from '../../shared/units';
 import type { Fixture } from '../../placement';
-import type { ExistingLight, Site, Tree, Wall } from '../../site';
+import { wallTop, type Site, type Tree, type Wall } from '../../site';
 import type { Yard } from '../../yard/schema';
 import { minutesEarly, shadedShare } from './early';
+import { lightFindings } from './light-findings';
+import type { Lamplight } from './lamplight';
 
 export interface Spot {
 	at: Point;
@@ -17,11 +19,15 @@ export interface Spot {
 export interface Faults {
 	insideHouse: boolean;
 	offWall: boolean;
+	/** How high the roof's edge is there; null away from the house. */
+	roofEdge: number | null;
 	underEaves: boolean;
 	canopies: Tree[];
 	porch: string | null;
+	/** Lamps nearer than rule sensor.light has it, the nearest first, those behind the house left out. */
 	lamps: { fixture: Fixture; distance: number }[];
-	existing: { light: ExistingLight; distance: number }[];
+	/** What lamps throw on it at night. */
+	light: Lamplight;
 	window: boolean;
 }
 const wallReach = 0.5;
@@ -39,19 +45,24 @@ const openingNear = (at: Point, wall: Wall): boolean =>
 const shielded = (from: Point, to: Point, site: Site): boolean =>
 	site.house.length > 2 && lengthInside(from, to, site.house) > shieldDepth;
 
-/**
- * Rules sensor.shade and sensor.light by distance alone: the light that lamps throw on the sensor is not computed here.
- */
-export function faultsOf(spot: Spot, site: Site, fixtures: readonly Fixture[]): Faults {
+/** The lowest edge of the roof over a spot at the walls of the house: a gable's slope where it hangs on a gable. Null away from it. */
+export function roofEdgeAt(at: Point, walls: readonly Wall[]): number | null {
+	const tops = walls
+		.filter(({ of, from, to }) => of === 'house' && nearestOnSegment(at, from, to).distance <= wallReach)
+		.map((wall) => wallTop(wall, distance(wall.from, nearestOnSegment(at, wall.from, wall.to).point)));
+	return tops.length > 0 ? Math.min(...tops) : null;
+}
+/** Rules sensor.shade and sensor.light; `light`: what lamps throw on the spot. */
+export function faultsOf(spot: Spot, site: Site, fixtures: readonly Fixture[], light: Lamplight): Faults {
 	const { at } = spot;
 	const clear = rules['sensor.light'].figures.clear;
 	const near = site.walls.filter((wall) => nearestOnSegment(at, wall.from, wall.to).distance <= wallReach);
+	const roofEdge = roofEdgeAt(at, near);
 	return {
 		insideHouse: distanceToPolygon(at, site.house) < -0.15,
 		offWall: spot.on === 'wall' && near.length === 0,
-		underEaves:
-			near.some((wall) => wall.of === 'house') &&
-			spot.height > site.eaves - rules['sensor.shade'].figures.fromEaves + 1e-9,
+		roofEdge,
+		underEaves: roofEdge !== null && spot.height > roofEdge - rules['sensor.shade'].figures.fromEaves + 1e-9,
 		canopies: site.trees.filter((tree) => distance(at, tree.at) < tree.spread / 2 && spot.height < tree.height),
 		porch:
 			site.areas.find(
@@ -61,9 +72,7 @@ export function faultsOf(spot: Spot, site: Site, fixtures: readonly Fixture[]): 
 			.filter((fixture) => distance(at, fixture.at) < clear && !shielded(at, fixture.at, site))
 			.map((fixture) => ({ fixture, distance: distance(at, fixture.at) }))
 			.sort((a, b) => a.distance - b.distance),
-		existing: site.existing
-			.map((light) => ({ light, distance: distance(at, light.at) }))
-			.filter((one) => one.distance < Math.max(clear, one.light.reach) && !shielded(at, one.light.at, site)),
+		light,
 		window: near.some((wall) => wall.length > 0 && openingNear(at, wall))
 	};
 }
@@ -76,10 +85,10 @@ function earlyInWords(yard: Yard): string {
 	return ` (by ${span} minutes through the year if ${shadedShare * 100} % of the sky’s light gets there; that share is from memory)`;
 }
 /** The faults of a spot in words, one finding each. */
-export function faultFindings(faults: Faults, site: Site, yard: Yard): Finding[] {
+export function faultFindings(faults: Faults, site: Site, fixtures: readonly Fixture[], yard: Yard): Finding[] {
 	const about = { kind: 'power', id: 'sensor' };
 	const found: Finding[] = [];
-	const say = (code: string, message: string, rule: 'sensor.shade' | 'sensor.light'): void => {
+	const say = (code: string, message: string, rule: 'sensor.shade'): void => {
 		found.push({ code: `dusk.sensor-${code}`, rank: 'look', message, about, rule });
 	};
 	const length = (metres: number): string => formatLength(metres, site.units);
@@ -110,32 +119,12 @@ export function faultFindings(faults: Faults, site: Site, yard: Yard): Finding[]
 		);
 	}
 	if (faults.underEaves) {
-		const lower = Math.max(0, site.eaves - rules['sensor.shade'].figures.fromEaves);
+		const lower = Math.max(0, faults.roofEdge! - rules['sensor.shade'].figures.fromEaves);
 		say(
 			'eaves',
 			`The sensor would hang close under the eaves and switch the lights on early${early}. Hang it no higher than ${length(lower)}.`,
 			'sensor.shade'
 		);
 	}
-	const lamp = faults.lamps[0];
-	if (lamp) {
-		const labels = faults.lamps.map((one) => one.fixture.label).join(', ');
-		const which =
-			faults.lamps.length === 1
-				? `${labels} stands ${length(lamp.distance)} from it`
-				: `${labels} stand near it, the nearest ${length(lamp.distance)} off`;
-		say(
-			'lamps',
-			`Lamplight may reach the sensor and make it switch off or blink: ${which}. Keep ${length(rules['sensor.light'].figures.clear)} clear, or put a corner of the house or a hood between.`,
-			'sensor.light'
-		);
-	}
-	for (const { light, distance: metres } of faults.existing) {
-		say(
-			'existing',
-			`${light.name} shines ${length(metres)} from the sensor and may hold the lights off. Move the sensor out of its light, or put a hood or a corner of the house between.`,
-			'sensor.light'
-		);
-	}
-	return found;
+	return [...found, ...lightFindings(faults.light, site, fixtures)];
 }

@@ -1,5 +1,5 @@
 import type { Assumption, Finding } from '../../shared/findings';
-import { distance, distanceToPolygon } from '../../shared/geometry';
+import { distance, distanceToPolygon, type Point } from '../../shared/geometry';
 import { rules } from '../../shared/rules';
 import { formatLength } from '../../shared/units';
 import type { Fixture } from '../../placement';
@@ -7,7 +7,9 @@ import type { Site } from '../../site';
 import type { Yard } from '../../yard/schema';
 import type { Dusk, PowerPoint } from '../types';
 import { candidates, sensorHeight } from './candidates';
-import { faultFindings, faultsOf, type Faults, type Spot } from './faults';
+import { faultFindings, faultsOf, roofEdgeAt, type Faults, type Spot } from './faults';
+import { lamplightOf, type Lamplight, type Runs } from './lamplight';
+import { dayFrom, luxWords } from './light-findings';
 
 export interface Siting {
 	sensor: Dusk['sensor'];
@@ -29,24 +31,25 @@ const leadCost = ({ at, on }: Spot, supply: PowerPoint): number => {
  */
 function costOf(spot: Spot, faults: Faults, supply: PowerPoint): number {
 	const clear = rules['sensor.light'].figures.clear;
-	const lamp = faults.lamps[0] ? 10 + (10 * (clear - faults.lamps[0].distance)) / clear : 0;
+	const { lux } = faults.light;
+	// In lamplight that is day to it the sensor fails; short of that less is better, and so is a little room round it: lamps get moved.
+	const light = lux > dayFrom ? 20 + Math.min(10, lux / dayFrom) : (10 * lux) / dayFrom;
+	const close = faults.lamps[0] ? (3 * (clear - faults.lamps[0].distance)) / clear : 0;
 	const shade = 20 * (faults.canopies.length + (faults.porch ? 1 : 0) + (faults.underEaves ? 1 : 0));
-	return (
-		leadCost(spot, supply) +
-		(faults.insideHouse ? 1000 : 0) +
-		shade +
-		lamp +
-		15 * faults.existing.length +
-		(faults.window ? 3 : 0)
-	);
+	return leadCost(spot, supply) + (faults.insideHouse ? 1000 : 0) + shade + light + close + (faults.window ? 3 : 0);
 }
-function suggest(site: Site, fixtures: readonly Fixture[], supply: PowerPoint): Spot {
-	let best: Spot = { at: supply.at, on: supply.on, height: sensorHeight(site) };
+function suggest(
+	site: Site,
+	fixtures: readonly Fixture[],
+	supply: PowerPoint,
+	lightOn: (spot: Spot) => Lamplight
+): Spot {
+	let best: Spot = { at: supply.at, on: supply.on, height: heightAt(site, supply.at) };
 	let least = Infinity;
 	// Faults only add to the lead: a spot further off than the best so far needs no closer look.
 	const isNear = (spot: Spot): boolean => leadCost(spot, supply) < least;
 	for (const spot of candidates(site, supply, isNear)) {
-		const cost = costOf(spot, faultsOf(spot, site, fixtures), supply);
+		const cost = costOf(spot, faultsOf(spot, site, fixtures, lightOn(spot)), supply);
 		if (cost < least - 1e-9) [best, least] = [spot, cost];
 	}
 	return best;
@@ -59,40 +62,56 @@ function reasonsFor(spot: Spot, faults: Faults, site: Site, fixtures: readonly F
 	};
 	if (!faults.porch && !faults.underEaves && !faults.canopies.length && !faults.insideHouse) {
 		const onHouse = distanceToPolygon(spot.at, site.house) <= 0.5;
-		const below = onHouse ? `, ${length(Math.max(0, site.eaves - spot.height))} below the eaves` : '';
+		const edge = faults.roofEdge ?? site.eaves;
+		const below = onHouse ? `, ${length(Math.max(0, edge - spot.height))} below the edge of the roof` : '';
 		const nearest = site.trees
 			.map((tree) => ({ tree, gap: distance(spot.at, tree.at) - tree.spread / 2 }))
 			.sort((a, b) => a.gap - b.gap)[0];
 		const trees = nearest ? `, ${length(Math.max(0, nearest.gap))} outside the canopy of ${nearest.tree.name}` : '';
 		say('sensor.shade', `It sees the open sky ${length(spot.height)} above the ground${below}${trees}.`);
 	}
-	if (!faults.lamps.length && !faults.existing.length) {
-		const nearest = fixtures
-			.map((fixture) => ({ label: fixture.label, metres: distance(spot.at, fixture.at) }))
-			.sort((a, b) => a.metres - b.metres)[0];
-		const clear = rules['sensor.light'].figures.clear;
-		const hidden = nearest && nearest.metres < clear;
-		const which = !nearest
-			? 'No lamp of the plan stands near it'
-			: hidden
-				? `The house stands between it and the nearest lamp, ${nearest.label}`
-				: `The nearest lamp, ${nearest.label}, is ${length(nearest.metres)} off`;
-		say('sensor.light', `${which}. This goes by distance: the light that reaches the sensor is not worked out yet.`);
-	}
+	if (faults.light.lux <= dayFrom) say('sensor.light', lightWords(spot, faults, site, fixtures));
 	return reasons;
 }
+/** Short of the light at which it switches: how much lamplight there is, and the lamp that is nearest. */
+function lightWords(spot: Spot, { light, lamps }: Faults, site: Site, fixtures: readonly Fixture[]): string {
+	const length = (metres: number): string => formatLength(metres, site.units);
+	const gets = light.lux < 0.05 ? 'No lamplight to speak of reaches it' : `Lamps throw ${luxWords(light.lux)} on it`;
+	const nearest = fixtures
+		.map((fixture) => ({ fixture, metres: distance(spot.at, fixture.at) }))
+		.sort((a, b) => a.metres - b.metres)[0];
+	const hidden =
+		nearest && nearest.metres < rules['sensor.light'].figures.clear && lamps[0]?.fixture !== nearest.fixture;
+	const which = !nearest
+		? ''
+		: hidden
+			? ` The house stands between it and the nearest lamp, ${nearest.fixture.label}.`
+			: ` The nearest lamp, ${nearest.fixture.label}, is ${length(nearest.metres)} off.`;
+	return `${gets} at night, by the light model, whichever way it looks; it switches at ${dayFrom} lx.${which}`;
+}
+/** Height for a sensor at a place: below the edge of the roof there, at the walls of the house. */
+const heightAt = (site: Site, at: Point): number => sensorHeight(roofEdgeAt(at, site.walls) ?? site.eaves);
+
 /**
  * Where the sensor hangs: the person's spot with what speaks against it, or the best of the walls near the transformer
  * and posts round it. Null while there is neither a spot nor a transformer to start from.
  */
-export function sensorOf(site: Site, fixtures: readonly Fixture[], supply: PowerPoint | null, yard: Yard): Siting {
+export function sensorOf(
+	site: Site,
+	fixtures: readonly Fixture[],
+	supply: PowerPoint | null,
+	yard: Yard,
+	runs: Runs = []
+): Siting {
 	const told = yard.power.sensor && yard.power.sensor !== 'suggest' ? yard.power.sensor : null;
 	if (!told && !supply) return { sensor: null, findings: [], assumptions: [] };
 	const assumptions: Assumption[] = [];
+	const about = told ? { x: told.at.along, y: told.at.out } : supply!.at;
+	const lightOn = lamplightOf(site, fixtures, runs, about);
 	let spot: Spot;
 	if (told) {
-		const height = told.height ?? sensorHeight(site);
-		spot = { at: { x: told.at.along, y: told.at.out }, on: told.on, height };
+		const height = told.height ?? heightAt(site, about);
+		spot = { at: about, on: told.on, height };
 		if (told.height === undefined) {
 			assumptions.push({
 				path: 'power.sensor.height',
@@ -100,9 +119,9 @@ export function sensorOf(site: Site, fixtures: readonly Fixture[], supply: Power
 				about: { kind: 'power', id: 'sensor' }
 			});
 		}
-	} else spot = suggest(site, fixtures, supply!);
-	const faults = faultsOf(spot, site, fixtures);
-	const findings = faultFindings(faults, site, yard);
+	} else spot = suggest(site, fixtures, supply!, lightOn);
+	const faults = faultsOf(spot, site, fixtures, lightOn(spot));
+	const findings = faultFindings(faults, site, fixtures, yard);
 	const lead = supply ? distance(spot.at, supply.at) : 0;
 	if (lead > usualLead) {
 		findings.push({

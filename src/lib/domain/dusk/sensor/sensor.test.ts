@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { fixtureModels } from '../../shared/catalogue';
-import { distance, lengthInside, type Point } from '../../shared/geometry';
+import { distance } from '../../shared/geometry';
+import { planLight } from '../../light';
 import type { Fixture } from '../../placement';
 import { makeSite } from '../../site';
 import { blankYard, type Yard } from '../../yard';
 import type { PowerPoint } from '../types';
 import { sensorOf } from '.';
 import { minutesEarly } from './early';
+import { lamplightOf } from './lamplight';
 
 const model = fixtureModels.find((one) => one.body === 'path')!;
 const lampAt = (label: string, x: number, y: number): Fixture => ({
@@ -22,6 +24,25 @@ const lampAt = (label: string, x: number, y: number): Fixture => ({
 	lamp: model.lamp,
 	reasons: []
 });
+const washes = fixtureModels.filter(({ body, lamp: { kind } }) => body === 'wash' && kind === 'led');
+/** A wall wash of so many lumens, aimed at a point. */
+const washAt = (
+	label: string,
+	x: number,
+	y: number,
+	lumens: number,
+	point: { x: number; y: number; z: number }
+): Fixture => {
+	const wash = washes.find(({ lamp }) => lamp.lumens === lumens)!;
+	return {
+		...lampAt(label, x, y),
+		technique: 'wash',
+		height: wash.lampHeight,
+		aim: { bearing: 0, tilt: 0, point },
+		model: wash.id,
+		lamp: wash.lamp
+	};
+};
 const supply = (x: number, y: number, on: 'wall' | 'post' = 'wall'): PowerPoint => ({
 	at: { x, y },
 	on,
@@ -82,14 +103,61 @@ describe('a spot of one’s own', () => {
 		['on a wall that is not there', spot(8, 5), ['dusk.sensor-off-wall']],
 		['under the canopy', spot(1, 3.5, 'post'), ['dusk.sensor-canopy']],
 		['under the porch roof', spot(5, 0.02), ['dusk.sensor-porch']],
-		['close under the eaves', spot(8, 0, 'wall', 2.8), ['dusk.sensor-eaves']],
-		['in the light of the street lamp', spot(9, 9, 'post'), ['dusk.sensor-existing']]
+		['close under the eaves', spot(8, 0, 'wall', 2.8), ['dusk.sensor-eaves']]
 	])('%s is found out', (_, told, expected) => expect(codes(told)).toEqual(expected));
-	it('near lamps names them, nearest distance first, unless the house stands between', () => {
-		const found = sensorOf(site, [lampAt('P1', 8, 2), lampAt('P2', 9, 1)], null, yard(spot(8, 0))).findings;
-		expect(found[0]?.code).toBe('dusk.sensor-lamps');
-		expect(found[0]?.message).toContain('P2, P1 stand near it, the nearest 1.41 m off');
-		expect(codes(spot(10, -0.5), [lampAt('P1', 9, 1)])).toEqual([]);
+	it('in lamplight brighter than it switches at names the lamp, lux by hand', () => {
+		// 220 lm × 0.81 × 5.81884 ÷ 2π = 165.03 cd on the axis, √(1 + 1.35²) = 1.680 m away: 165.03 ÷ 1.680³ = 34.8 lx facing out.
+		const lamp = washAt('W1', 8, 1, 220, { x: 8, y: 0, z: 1.5 });
+		const { findings } = sensorOf(site, [lamp], null, yard(spot(8, 0, 'wall', 1.5)));
+		expect(findings).toMatchObject([{ code: 'dusk.sensor-lamps', rank: 'look', rule: 'sensor.light' }]);
+		expect(findings[0]!.message).toContain('35 lx on the sensor, most of it from W1, and it switches at 16 lx');
+		// The house stands between.
+		expect(codes(spot(10, -0.5, 'wall', 1.5), [washAt('W1', 8, 1, 220, { x: 8, y: 0, z: 1.5 })])).toEqual([]);
+	});
+	it('near lamps that throw nothing up there is no fault, and the reason says how near', () => {
+		const { sensor, findings } = sensorOf(site, [lampAt('P1', 8, 2), lampAt('P2', 9, 1)], null, yard(spot(8, 0)));
+		expect(findings).toEqual([]);
+		expect(sensor!.reasons.at(-1)!.because).toContain('The nearest lamp, P2, is 1.41 m off.');
+	});
+	it('in the light of a lantern that is there: about that', () => {
+		const lantern = {
+			id: 'lantern',
+			name: 'Door lantern',
+			kind: 'porch-light' as const,
+			at: { along: 8, out: 0.1 },
+			height: 2.2,
+			reach: 4
+		};
+		const told = { ...yard(spot(8.5, 0, 'wall', 1.5)), spots: { lights: [lantern] } };
+		const { findings } = sensorOf(makeSite(told), [], null, told);
+		expect(findings).toMatchObject([{ code: 'dusk.sensor-existing', rank: 'look' }]);
+		expect(findings[0]!.message).toContain('Door lantern');
+	});
+	it('what it counts on the sensor is what the light stage counts', () => {
+		const lamps = [washAt('W1', 7, 1, 130, { x: 7, y: 0, z: 1.5 }), washAt('W2', 9, 0.8, 70, { x: 9, y: 0, z: 1.2 })];
+		const place = { at: { x: 8, y: 0.02 }, height: 1.5 };
+		const { receivers } = planLight(site, lamps, { runs: [] }, place);
+		const { lux } = lamplightOf(site, lamps, [], place.at)({ ...place, on: 'wall' });
+		expect(lux).toBeGreaterThan(1);
+		expect(lux).toBeCloseTo(receivers.find(({ kind }) => kind === 'sensor')!.most, 9);
+	});
+	it('hangs below the edge of the roof where it hangs: a lower wing has eaves of its own', () => {
+		const wings: Yard = {
+			...yard(spot(8, 0, 'wall', 1.9)),
+			house: {
+				...yard().house,
+				sections: [
+					{ id: 'a', width: 5 },
+					{ id: 'b', width: 5, eaves: 2.2 }
+				],
+				porches: []
+			}
+		};
+		const said = sensorOf(makeSite(wings), [], null, wings).findings;
+		expect(said.map(({ code }) => code)).toEqual(['dusk.sensor-eaves']);
+		expect(said[0]!.message).toContain('no higher than 1.60 m');
+		const high = { ...wings, power: { sensor: spot(2.5, 0, 'wall', 1.9) }, trees: [] };
+		expect(sensorOf(makeSite(high), [], null, high).findings).toEqual([]);
 	});
 	it('above the crown’s top or outside it is not under it', () => {
 		expect(codes(spot(1, 5.6, 'post'))).toEqual([]);
@@ -103,21 +171,16 @@ describe('a spot of one’s own', () => {
 });
 
 describe('a spot of ours', () => {
-	const clear = 3;
-	const free = (at: Point, fixtures: Fixture[]): boolean =>
-		fixtures.every((fixture) => distance(at, fixture.at) >= clear || lengthInside(at, fixture.at, site.house) > 0.1);
-
 	it('stays near the transformer when nothing is against it', () => {
 		const { sensor, findings } = sensorOf(site, [], supply(8, 0.05), yard('suggest'));
 		expect(sensor?.suggested).toBe(true);
 		expect(distance(sensor!.at, { x: 8, y: 0.05 })).toBeLessThan(0.6);
 		expect(findings).toEqual([]);
 	});
-	it('leaves the canopy’s and the porch’s shade, the eaves and the lamps', () => {
-		const fixtures = [lampAt('P1', 7, 2), lampAt('P2', 9, 2), lampAt('P3', 3.5, 2.5)];
+	it('leaves the canopy’s and the porch’s shade, the eaves and the lamplight', () => {
+		const fixtures = [7, 9, 3].map((x, i) => washAt(`W${i + 1}`, x, 0.8, 220, { x, y: 0, z: 1.5 }));
 		for (const at of [1, 5, 8]) {
 			const { sensor, findings } = sensorOf(site, fixtures, supply(at, 0.05), yard('suggest'));
-			expect(free(sensor!.at, fixtures)).toBe(true);
 			expect(distance(sensor!.at, { x: 1, y: 3 })).toBeGreaterThanOrEqual(2.5);
 			expect(sensor!.height).toBeLessThanOrEqual(3 - 0.6);
 			expect(findings.filter((finding) => finding.rank !== 'note')).toEqual([]);
@@ -128,11 +191,20 @@ describe('a spot of ours', () => {
 		expect(sensor).toMatchObject({ at: { x: 7, y: 6 }, on: 'post' });
 	});
 	it('says what is against it where no better place exists', () => {
-		const everywhere: Fixture[] = [];
-		for (let x = -8; x <= 18; x += 2) for (let y = -12; y <= 12; y += 2) everywhere.push(lampAt(`L${x}-${y}`, x, y));
-		expect(
-			sensorOf(site, everywhere, supply(8, 0.05), yard('suggest')).findings.map((finding) => finding.code)
-		).toContain('dusk.sensor-lamps');
+		// Floodlit from all four corners: (40² + 6²)^1.5 ÷ 6 = 11,030 cd each, 1 lx at 40 m and 30 lx at 19 m.
+		const lights = [-5, 15].flatMap((along) =>
+			[-14, 12].map((out) => ({
+				id: `flood${along}${out}`,
+				name: 'Floodlight',
+				kind: 'porch-light' as const,
+				at: { along, out },
+				height: 6,
+				reach: 40
+			}))
+		);
+		const flooded = { ...yard('suggest'), spots: { lights } };
+		const { findings } = sensorOf(makeSite(flooded), [], supply(8, 0.05), flooded);
+		expect(findings.find(({ code }) => code === 'dusk.sensor-existing')).toMatchObject({ rank: 'look' });
 	});
 	it('does not exist before there is a transformer', () => {
 		expect(sensorOf(site, [], null, yard('suggest'))).toEqual({ sensor: null, findings: [], assumptions: [] });

@@ -1,9 +1,9 @@
 /** Where a light set by hand shines. Metres above the ground for z. */
-import { fixtureModels } from '../../shared/catalogue';
 import { directionOf, distance, moved, nearestOnLine, nearestOnSegment, type Point } from '../../shared/geometry';
 import { rules } from '../../shared/rules';
 import type { Site } from '../../site';
 import type { AddedFixture, FixtureEdit } from '../../yard';
+import type { Pick as Picker } from '../models';
 import { heightOf as numberHeight } from '../number';
 import type { Fixture, Technique } from '../types';
 import { aimUnder } from '../wall-openings';
@@ -13,9 +13,6 @@ interface Spot {
 	y: number;
 	z: number;
 }
-const { lampHeight, lamp } = fixtureModels.find(({ body }) => body === 'wash')!;
-/** Of the wall washes of the list, which all share a beam. */
-const wash = { lampHeight, beamAngle: lamp.beamAngle };
 /** Metres along the beam at which the point is set that a bearing and a tilt aim at. */
 const ahead = 3;
 
@@ -40,7 +37,7 @@ function wallFor(site: Site, target: Fixture['target'], at: Point) {
 
 /** What a light of this kind aims at from a place when nobody says; null for a head that is not aimed. `planned`: what the plan has it aim at. */
 export function aimFrom(
-	site: Site,
+	{ site, pick }: { site: Site; pick: Picker },
 	target: Fixture['target'],
 	technique: Technique,
 	at: Point,
@@ -63,7 +60,9 @@ export function aimFrom(
 			// One that shines up into a gable still does from a step aside.
 			if (planned && planned.z > wall.height && wall.peak !== null) return planned;
 			const near = nearestOnSegment(at, wall.from, wall.to);
-			const beam = { wanted: lit / 2, setback: near.distance, ...wash };
+			// Wall washes share a beam and a height.
+			const { lampHeight, lamp } = pick({ body: 'wash', strength: 'soft' });
+			const beam = { wanted: lit / 2, setback: near.distance, lampHeight, beamAngle: lamp.beamAngle };
 			return { ...near.point, z: technique === 'graze' ? lit : aimUnder(wall, near.t * wall.length, beam) };
 		}
 		case 'step': {

@@ -1,8 +1,9 @@
 /** The changes made by hand, read against the site: what each is about, and whether that is still in the yard. */
 import type { Point } from '../../shared/geometry';
-import { fixtureModels, type FixtureModel } from '../../shared/catalogue';
+import type { FixtureModel } from '../../shared/catalogue';
 import type { Site } from '../../site';
 import type { FixtureEdit, YardPoint } from '../../yard';
+import type { Pick as Picker } from '../models';
 import type { Fixture, HandMark, Technique } from '../types';
 
 type Target = Fixture['target'];
@@ -94,18 +95,20 @@ export const bodyOf = (technique: Technique): FixtureModel['body'] => bodies[tec
 export const canTurn = (technique: Technique): boolean =>
 	technique !== 'path' && bodies[technique] !== 'marker' && technique !== 'area';
 /** The model chosen by hand; null when the catalogue has no such model of the kind that the technique needs. */
-export const chosenModel = (id: string | undefined, technique: Technique): FixtureModel | null =>
-	fixtureModels.find(({ id: one, body }) => one === id && serves(body, technique)) ?? null;
+export function chosenModel(pick: Picker, id: string | undefined, technique: Technique): FixtureModel | null {
+	const model = id === undefined ? null : pick.model(id);
+	return model && serves(model.body, technique) ? model : null;
+}
 /** A narrow beam up into a gable comes from a spot. */
 const serves = (body: FixtureModel['body'], technique: Technique): boolean =>
 	body === bodies[technique] || (bodies[technique] === 'wash' && body === 'spot');
 
 /** What an edit changes, in a fixed order. */
-export function marksOf({ at, pinned, aim, model }: FixtureEdit, technique: Technique): HandMark[] {
+export function marksOf(pick: Picker, { at, pinned, aim, model }: FixtureEdit, technique: Technique): HandMark[] {
 	const held = at !== undefined && pinned === true;
 	return [
 		...(at ? [held ? ('pinned' as const) : ('moved' as const)] : []),
 		...(aim && !held && canTurn(technique) ? ['turned' as const] : []),
-		...(chosenModel(model, technique) ? ['lamp' as const] : [])
+		...(chosenModel(pick, model, technique) ? ['lamp' as const] : [])
 	];
 }

@@ -13,6 +13,8 @@ const ofPlace: readonly RuleId[] = [
 	'path.spacing',
 	'path.setback',
 	'path.level',
+	'path.head',
+	'path.meet',
 	'drive.mouth',
 	'drive.spacing',
 	'drive.setback',
@@ -31,7 +33,16 @@ const ofPlace: readonly RuleId[] = [
 	'water.clear'
 ];
 const ofAim: readonly RuleId[] = ['tree.aim', 'tree.beam', 'wall.gable'];
-const ofLamp: readonly RuleId[] = ['tree.beam', 'tree.well', 'wall.level', 'path.level', 'bed.spacing', 'number.sign'];
+const ofLamp: readonly RuleId[] = [
+	'tree.beam',
+	'tree.well',
+	'wall.level',
+	'path.level',
+	'path.head',
+	'path.meet',
+	'bed.spacing',
+	'number.sign'
+];
 
 const words: Readonly<Record<HandMark, string>> = {
 	moved: 'You moved it here.',

@@ -3,7 +3,7 @@
  * of; then again with the hand-set lights in the way of all others, each in the place of the one it stands for.
  */
 import { distance, type Point } from '../../shared/geometry';
-import { fixtureModels, type FixtureModel } from '../../shared/catalogue';
+import type { FixtureModel } from '../../shared/catalogue';
 import type { Site } from '../../site';
 import type { AddedFixture, HandFixtures } from '../../yard';
 import type { Draft, Drafting, Placed } from '../drafting';
@@ -167,7 +167,7 @@ class Hand {
 		const placed = this.#put({ ...draft, at, order });
 		placed.fixture = { ...placed.fixture, id };
 		this.#done.add(edit);
-		this.#sets.push({ placed, marks: marksOf(told, draft.technique), planned, moved });
+		this.#sets.push({ placed, marks: marksOf(this.d.pick, told, draft.technique), planned, moved });
 		return placed;
 	}
 
@@ -177,7 +177,7 @@ class Hand {
 		const technique = planned?.technique ?? edit.technique;
 		const target = planned?.target ?? edit.target!;
 		const at = pointOf(edit.told.at!);
-		const aim = planned?.aim?.point ?? aimFrom(this.site, target, technique, at);
+		const aim = planned?.aim?.point ?? aimFrom(this.d, target, technique, at);
 		this.#set(
 			edit,
 			{
@@ -185,7 +185,7 @@ class Hand {
 				role: edit.role,
 				technique,
 				at,
-				model: fixtureModels.find(({ id }) => id === planned?.model) ?? this.#usual(target, technique),
+				model: (planned && this.d.pick.model(planned.model)) ?? this.#usual(target, technique),
 				...(planned ? { height: planned.height } : {}),
 				...(aim ? { aim } : {}),
 				reasons: planned?.reasons.filter(({ rule }) => rule !== 'warm.colour') ?? [],
@@ -198,11 +198,11 @@ class Hand {
 	#add({ id, target: told, technique, at: place, model, aim: toldAim }: AddedFixture): void {
 		const at = pointOf(place);
 		const target = told && isThere(this.site, told) ? told : ({ kind: 'added', id } as const);
-		const chosen = chosenModel(model, technique) ?? this.#usual(target, technique);
+		const chosen = chosenModel(this.d.pick, model, technique) ?? this.#usual(target, technique);
 		const aim =
 			toldAim && canTurn(technique)
 				? aimTold(toldAim, at, chosen.lampHeight, this.site.faces)
-				: aimFrom(this.site, target, technique, at);
+				: aimFrom(this.d, target, technique, at);
 		const placed = this.#put({
 			target,
 			role: 'added',
@@ -235,15 +235,13 @@ export function finish({ d, sets, edits }: HandOutcome): void {
 		const { fixture } = set.placed;
 		const { technique, target, at } = fixture;
 		const told = toldOf.get(fixture.id);
-		const model = set.marks.includes('lamp') ? chosenModel(told?.model, technique) : null;
+		const model = set.marks.includes('lamp') ? chosenModel(d.pick, told?.model, technique) : null;
 		// A lamp on the wall keeps its height; one that stands has that of its model.
-		const stands = fixtureModels.some(({ id, lampHeight }) => id === fixture.model && lampHeight === fixture.height);
+		const stands = d.pick.model(fixture.model)?.lampHeight === fixture.height;
 		const height = model && stands ? model.lampHeight : fixture.height;
 		const added = set.marks.includes('added');
 		const across =
-			set.moved && !added && technique !== 'uplight'
-				? aimFrom(d.site, target, technique, at, fixture.aim?.point)
-				: null;
+			set.moved && !added && technique !== 'uplight' ? aimFrom(d, target, technique, at, fixture.aim?.point) : null;
 		const aim =
 			told?.aim && canTurn(technique)
 				? aimTold(told.aim, at, height, d.site.faces)

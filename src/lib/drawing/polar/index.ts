@@ -1,0 +1,2 @@
+export { default as PolarCurve } from './PolarCurve.svelte';
+export { drawPolar, type PolarDrawing } from './draw-polar';
