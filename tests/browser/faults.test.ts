@@ -7,7 +7,8 @@ const { browser } = useBrowser();
 
 describe.each([
 	{ title: 'Fennick Gate', fault: /gets \d+\.\d+ V.*It wants 9\.0/ },
-	{ title: 'Oddle Court', fault: /More than 12\.0 shortens its life/ },
+	// At nominal mains; that a filament lamp's worst case may go a little over is said as a look.
+	{ title: 'Oddle Court', fault: /gets \d+\.\d+ V\. More than 12\.0 shortens its life/ },
 	{ title: 'Wistlow Bank', fault: /loads its side of the transformer with \d+\.\d+ A/ }
 ])('$title', ({ title, fault }) => {
 	test.each([360, 1280])('found, cured, undone, at %i px', async (width) => {
