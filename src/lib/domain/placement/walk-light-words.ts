@@ -2,11 +2,10 @@
 import { distance, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
 import type { Working } from '../shared/working';
-import { courseOf } from './course';
 import type { Drafting } from './drafting';
 import { input, reason } from './reasons';
 import type { Fixture, Reason } from './types';
-import { groundLux, maintained, meetsAt, nextOn, towardsGround, type RowHead, type WalkRow } from './walk-light';
+import { maintained, meetsAt, nextOn, rowLux, towardsGround, type RowHead, type WalkRow } from './walk-light';
 import type { Standing } from './walk-words';
 
 /** Lux as it is said: two digits. */
@@ -35,9 +34,8 @@ function headReason(d: Drafting, { model, average, wanted, weakest }: RowHead, a
 function midwayReason(d: Drafting, row: WalkRow, model: FixtureModel, light: Standing): Reason[] {
 	const next = nextOn(row, light.at);
 	if (!next) return [];
-	const place = courseOf(row.strip).centre(light.at + next.gap / 2);
-	const onGround = groundLux(model);
-	const total = row.standing.reduce((sum, { p }) => sum + onGround(p, place), 0);
+	const place = row.course.centre(light.at + next.gap / 2);
+	const total = rowLux(row, model, place);
 	const least = meetsAt(d.site);
 	const said =
 		total >= least

@@ -5,8 +5,9 @@
 import type { Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
-import { candelaToward, photometryOf, sourceFrame } from '../photometry';
+import { candelaToward, photometryOf, sourceFrame, type Photometry } from '../photometry';
 import type { Site, Strip } from '../site';
+import type { Course } from './course';
 import type { Drafting } from './drafting';
 import { fill } from './firsts';
 import type { Stretch } from './paved-spans';
@@ -25,12 +26,19 @@ export const maintained = (): number => {
 	return lumens * dirt;
 };
 
+const laws = new WeakMap<FixtureModel, Photometry>();
+function lawOf(model: FixtureModel): Photometry {
+	const law = laws.get(model) ?? photometryOf(model, model.lamp);
+	laws.set(model, law);
+	return law;
+}
+
 /** Candela, as new, that a head looking down sends to the ground `x` and `y` metres off its foot, and the distance there. */
 export function towardsGround(model: FixtureModel): (x: number, y: number) => { candela: number; away: number } {
-	const photometry = photometryOf(model, model.lamp);
+	const photometry = lawOf(model);
 	const h = model.lampHeight;
 	return (x, y) => {
-		const away = Math.hypot(x, y, h);
+		const away = Math.sqrt(x * x + y * y + h * h);
 		return { candela: candelaToward(photometry, down, { x: x / away, y: y / away, z: -h / away }), away };
 	};
 }
@@ -44,18 +52,29 @@ export function groundLux(model: FixtureModel): (at: Point, p: Point) => number 
 	};
 }
 
-/**
- * Average lux over the width of a long straight with one head every `apart` metres, its stake `out` metres outside an edge: all
- * that one head throws on the walk, spread over its own share of it.
- */
-export function rowAverage(model: FixtureModel, { width }: Pick<Strip, 'width'>, out: number, apart: number): number {
+/** What one head throws on each metre of width of a walk, lux × metres: kept by model, width and place of the stake. */
+const thrown = new WeakMap<FixtureModel, Map<string, number>>();
+const mostKept = 64;
+function thrownOn(model: FixtureModel, width: number, out: number): number {
+	const key = `${width} ${out}`;
+	const kept = thrown.get(model) ?? new Map<string, number>();
+	const known = kept.get(key);
+	if (known !== undefined) return known;
 	const lux = groundLux(model);
 	const foot = { x: width / 2 + out, y: 0 };
 	let sum = 0;
 	for (const lane of lanes)
 		for (let y = -summed + step / 2; y < summed; y += step) sum += lux(foot, { x: lane * width, y });
-	return (sum * step) / lanes.length / apart;
+	if (kept.size >= mostKept) kept.clear();
+	thrown.set(model, kept.set(key, (sum * step) / lanes.length));
+	return kept.get(key)!;
 }
+/**
+ * Average lux over the width of a long straight with one head every `apart` metres, its stake `out` metres outside an edge: all
+ * that one head throws on the walk, spread over its own share of it.
+ */
+export const rowAverage = (model: FixtureModel, { width }: Pick<Strip, 'width'>, out: number, apart: number): number =>
+	thrownOn(model, width, out) / apart;
 
 /** Average wanted on a walk: rule path.level, and where street lamps have the eye rule path.head. */
 export const walkWanted = ({ surroundings }: Pick<Site, 'surroundings'>): number =>
@@ -119,7 +138,7 @@ export function wantsOneMore(
 
 /** The lights of a walk as they stand. */
 export interface WalkRow {
-	strip: Strip;
+	course: Course;
 	/** From the street on. */
 	standing: readonly Standing[];
 	/** Stretches that are no straight of the walk: its flights, and other paving. */
@@ -128,11 +147,23 @@ export interface WalkRow {
 /** Lights nearer than this to each other along the walk stand abreast, metres. */
 const abreast = 0.3;
 
+/** Lux on the ground at a place from all lights of the row that are near enough to count. */
+export function rowLux({ standing }: WalkRow, model: FixtureModel, place: Point): number {
+	const lux = groundLux(model);
+	let sum = 0;
+	for (const { p } of standing)
+		if (Math.abs(p.x - place.x) < summed && Math.abs(p.y - place.y) < summed) sum += lux(p, place);
+	return sum;
+}
+
 /** Metres along to the next lights with nothing but walk between, and those lights; null at the end of such a stretch. */
 export function nextOn({ standing, otherWays }: WalkRow, from: number): { gap: number; lights: Standing[] } | null {
 	const next = standing.find(({ at }) => at > from + abreast);
 	if (!next || otherWays.some(({ start, end }) => start < next.at && end > from)) return null;
-	return { gap: next.at - from, lights: standing.filter(({ at }) => at >= next.at && at <= next.at + abreast) };
+	const first = standing.indexOf(next);
+	let last = first;
+	while (last + 1 < standing.length && standing[last + 1]!.at <= next.at + abreast) last++;
+	return { gap: next.at - from, lights: standing.slice(first, last + 1) };
 }
 
 /**

@@ -274,7 +274,7 @@ class WalkLights {
 
 	/** The head that the row as it stands needs, and what each light says of the light on the walk: rules path.head, path.meet. */
 	#light(): void {
-		const row = { strip: this.#strip, standing: this.#standing, otherWays: [...this.#strip.steps, ...this.#paved] };
+		const row = { course: this.#course, standing: this.#standing, otherWays: [...this.#strip.steps, ...this.#paved] };
 		const apart = apartOf(row, this.#spacing);
 		const head = headFor(this.#d, this.#strip, (model) => this.#outOf(model), apart);
 		for (const { stood, placed } of this.#lights) {

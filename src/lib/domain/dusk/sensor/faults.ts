@@ -6,8 +6,6 @@ import type { Fixture } from '../../placement';
 import { wallTop, type Site, type Tree, type Wall } from '../../site';
 import type { Yard } from '../../yard/schema';
 import { minutesEarly, shadedShare } from './early';
-import { lightFindings } from './light-findings';
-import type { Lamplight } from './lamplight';
 
 export interface Spot {
 	at: Point;
@@ -26,8 +24,6 @@ export interface Faults {
 	porch: string | null;
 	/** Lamps nearer than rule sensor.light has it, the nearest first, those behind the house left out. */
 	lamps: { fixture: Fixture; distance: number }[];
-	/** What lamps throw on it at night. */
-	light: Lamplight;
 	window: boolean;
 }
 const wallReach = 0.5;
@@ -52,8 +48,8 @@ export function roofEdgeAt(at: Point, walls: readonly Wall[]): number | null {
 		.map((wall) => wallTop(wall, distance(wall.from, nearestOnSegment(at, wall.from, wall.to).point)));
 	return tops.length > 0 ? Math.min(...tops) : null;
 }
-/** Rules sensor.shade and sensor.light; `light`: what lamps throw on the spot. */
-export function faultsOf(spot: Spot, site: Site, fixtures: readonly Fixture[], light: Lamplight): Faults {
+/** Rule sensor.shade, and lamps that are near. What they throw on the spot: `lamplightOf`. */
+export function faultsOf(spot: Spot, site: Site, fixtures: readonly Fixture[]): Faults {
 	const { at } = spot;
 	const clear = rules['sensor.light'].figures.clear;
 	const near = site.walls.filter((wall) => nearestOnSegment(at, wall.from, wall.to).distance <= wallReach);
@@ -72,7 +68,6 @@ export function faultsOf(spot: Spot, site: Site, fixtures: readonly Fixture[], l
 			.filter((fixture) => distance(at, fixture.at) < clear && !shielded(at, fixture.at, site))
 			.map((fixture) => ({ fixture, distance: distance(at, fixture.at) }))
 			.sort((a, b) => a.distance - b.distance),
-		light,
 		window: near.some((wall) => wall.length > 0 && openingNear(at, wall))
 	};
 }
@@ -84,8 +79,8 @@ function earlyInWords(yard: Yard): string {
 	const span = least === most ? `${least}` : `${least} to ${most}`;
 	return ` (by ${span} minutes through the year if ${shadedShare * 100} % of the sky’s light gets there; that share is from memory)`;
 }
-/** The faults of a spot in words, one finding each. */
-export function faultFindings(faults: Faults, site: Site, fixtures: readonly Fixture[], yard: Yard): Finding[] {
+/** The faults of a spot in words, but for the light on it; one finding each. */
+export function shadeFindings(faults: Faults, site: Site, yard: Yard): Finding[] {
 	const about = { kind: 'power', id: 'sensor' };
 	const found: Finding[] = [];
 	const say = (code: string, message: string, rule: 'sensor.shade'): void => {
@@ -126,5 +121,5 @@ export function faultFindings(faults: Faults, site: Site, fixtures: readonly Fix
 			'sensor.shade'
 		);
 	}
-	return [...found, ...lightFindings(faults.light, site, fixtures)];
+	return found;
 }

@@ -7,9 +7,9 @@ import type { Site } from '../../site';
 import type { Yard } from '../../yard/schema';
 import type { Dusk, PowerPoint } from '../types';
 import { candidates, sensorHeight } from './candidates';
-import { faultFindings, faultsOf, roofEdgeAt, type Faults, type Spot } from './faults';
+import { faultsOf, roofEdgeAt, shadeFindings, type Faults, type Spot } from './faults';
 import { lamplightOf, type Lamplight, type Runs } from './lamplight';
-import { dayFrom, luxWords } from './light-findings';
+import { dayFrom, lightFindings, luxWords } from './light-findings';
 
 export interface Siting {
 	sensor: Dusk['sensor'];
@@ -31,13 +31,15 @@ const leadCost = ({ at, on }: Spot, supply: PowerPoint): number => {
  */
 function costOf(spot: Spot, faults: Faults, supply: PowerPoint): number {
 	const clear = rules['sensor.light'].figures.clear;
-	const { lux } = faults.light;
-	// In lamplight that is day to it the sensor fails; short of that less is better, and so is a little room round it: lamps get moved.
-	const light = lux > dayFrom ? 20 + Math.min(10, lux / dayFrom) : (10 * lux) / dayFrom;
+	// A little room round it is better: lamps get moved.
 	const close = faults.lamps[0] ? (3 * (clear - faults.lamps[0].distance)) / clear : 0;
 	const shade = 20 * (faults.canopies.length + (faults.porch ? 1 : 0) + (faults.underEaves ? 1 : 0));
-	return leadCost(spot, supply) + (faults.insideHouse ? 1000 : 0) + shade + light + close + (faults.window ? 3 : 0);
+	return leadCost(spot, supply) + (faults.insideHouse ? 1000 : 0) + shade + close + (faults.window ? 3 : 0);
 }
+/** In lamplight that is day to it the sensor fails; short of that less is better. */
+const lightCost = ({ lux }: Lamplight): number =>
+	lux > dayFrom ? 20 + Math.min(10, lux / dayFrom) : (10 * lux) / dayFrom;
+
 function suggest(
 	site: Site,
 	fixtures: readonly Fixture[],
@@ -49,12 +51,14 @@ function suggest(
 	// Faults only add to the lead: a spot further off than the best so far needs no closer look.
 	const isNear = (spot: Spot): boolean => leadCost(spot, supply) < least;
 	for (const spot of candidates(site, supply, isNear)) {
-		const cost = costOf(spot, faultsOf(spot, site, fixtures, lightOn(spot)), supply);
+		const inDark = costOf(spot, faultsOf(spot, site, fixtures), supply);
+		if (inDark >= least - 1e-9) continue;
+		const cost = inDark + lightCost(lightOn(spot));
 		if (cost < least - 1e-9) [best, least] = [spot, cost];
 	}
 	return best;
 }
-function reasonsFor(spot: Spot, faults: Faults, site: Site, fixtures: readonly Fixture[]) {
+function reasonsFor(spot: Spot, faults: Faults, light: Lamplight, site: Site, fixtures: readonly Fixture[]) {
 	const length = (metres: number): string => formatLength(metres, site.units);
 	const reasons: NonNullable<Dusk['sensor']>['reasons'] = [];
 	const say = (rule: 'sensor.shade' | 'sensor.light', because: string): void => {
@@ -70,11 +74,11 @@ function reasonsFor(spot: Spot, faults: Faults, site: Site, fixtures: readonly F
 		const trees = nearest ? `, ${length(Math.max(0, nearest.gap))} outside the canopy of ${nearest.tree.name}` : '';
 		say('sensor.shade', `It sees the open sky ${length(spot.height)} above the ground${below}${trees}.`);
 	}
-	if (faults.light.lux <= dayFrom) say('sensor.light', lightWords(spot, faults, site, fixtures));
+	if (light.lux <= dayFrom) say('sensor.light', lightWords(spot, faults, light, site, fixtures));
 	return reasons;
 }
 /** Short of the light at which it switches: how much lamplight there is, and the lamp that is nearest. */
-function lightWords(spot: Spot, { light, lamps }: Faults, site: Site, fixtures: readonly Fixture[]): string {
+function lightWords(spot: Spot, { lamps }: Faults, light: Lamplight, site: Site, fixtures: readonly Fixture[]): string {
 	const length = (metres: number): string => formatLength(metres, site.units);
 	const gets = light.lux < 0.05 ? 'No lamplight to speak of reaches it' : `Lamps throw ${luxWords(light.lux)} on it`;
 	const nearest = fixtures
@@ -120,8 +124,9 @@ export function sensorOf(
 			});
 		}
 	} else spot = suggest(site, fixtures, supply!, lightOn);
-	const faults = faultsOf(spot, site, fixtures, lightOn(spot));
-	const findings = faultFindings(faults, site, fixtures, yard);
+	const faults = faultsOf(spot, site, fixtures);
+	const light = lightOn(spot);
+	const findings = [...shadeFindings(faults, site, yard), ...lightFindings(light, site, fixtures)];
 	const lead = supply ? distance(spot.at, supply.at) : 0;
 	if (lead > usualLead) {
 		findings.push({
@@ -133,7 +138,7 @@ export function sensorOf(
 		});
 	}
 	return {
-		sensor: { ...spot, suggested: !told, reasons: reasonsFor(spot, faults, site, fixtures) },
+		sensor: { ...spot, suggested: !told, reasons: reasonsFor(spot, faults, light, site, fixtures) },
 		findings,
 		assumptions
 	};
