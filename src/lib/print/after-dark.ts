@@ -1,7 +1,7 @@
 /** The sheet "After dark": its map's size on paper, and the few rows and remarks that are looked after on the first night. */
 import { lightField, lightMap, type Glare, type LightMap, type Receiver } from '../domain/light';
 import type { Plan } from '../domain/plan';
-import { rules } from '../domain/shared/rules';
+import { maintained } from '../domain/photometry';
 import type { Box } from '../domain/shared/geometry';
 import { calledThe } from '../domain/yard';
 import { screenFrame } from '../drawing/frame';
@@ -13,7 +13,7 @@ const cells = 16_000;
 /** Rows that the page has room for, and lamps that dazzle. */
 const [mostRows, mostGlare] = [9, 3];
 /** Light of a new and clean lamp over that which the plan counts: rule light.maintained. */
-export const whenNew = 1 / (rules['light.maintained'].figures.lumens * rules['light.maintained'].figures.dirt);
+export const whenNew = 1 / maintained();
 
 export interface MapOnPaper {
 	box: Box;

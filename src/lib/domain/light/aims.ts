@@ -1,5 +1,6 @@
 /** What light should be where: the bounds that the rules set, and whether what lands keeps to them. Lux. */
 import { rules } from '../shared/rules';
+import { wallBand } from '../placement';
 import type { Site, Wall } from '../site';
 import type { Levels } from './probe';
 import type { Receiver } from './types';
@@ -18,14 +19,9 @@ export const treadAim = (): Aim => ({
 	evenness: null,
 	rule: 'path.level'
 });
-/** Rule wall.level: an average, by surroundings and finish; a suburb counts as dark and a dark finish as medium. */
+/** Rule wall.level: an average, the band that lamps for walls are chosen by. */
 export function wallAim({ surroundings }: Pick<Site, 'surroundings'>, { finish }: Pick<Wall, 'finish'>): Aim {
-	const { darkLow, darkHighLight, darkHighMedium, brightLow, brightHighLight, brightHighMedium } =
-		rules['wall.level'].figures;
-	const isLight = finish === 'light';
-	const bright = { low: brightLow, high: isLight ? brightHighLight : brightHighMedium };
-	const dark = { low: darkLow, high: isLight ? darkHighLight : darkHighMedium };
-	return { ...(surroundings === 'town' ? bright : dark), evenness: null, rule: 'wall.level' };
+	return { ...wallBand(surroundings, finish), evenness: null, rule: 'wall.level' };
 }
 /** Rule spill.boundary, late at night: the hours of the lights are not known here, and the stricter figure is kept. */
 export function spillAim({ surroundings }: Pick<Site, 'surroundings'>): Aim {

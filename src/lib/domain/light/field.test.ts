@@ -1,7 +1,7 @@
 /** The field and the map against sums made in other ways. */
 import { describe, expect, it } from 'vitest';
 import { fixtureModels } from '../shared/catalogue';
-import { candelaToward, everywhere, sourceFrame, symmetricLaw, type Vector } from '../photometry';
+import { candelaToward, everywhere, maintained, sourceFrame, symmetricLaw, type Vector } from '../photometry';
 import { placeFixtures } from '../placement';
 import { makeSite } from '../site';
 import { examples } from '../yard';
@@ -10,7 +10,7 @@ import { fieldOf, lightField, negligible } from './field';
 import { LightGrid, leastShare } from './light-grid';
 import { lightMap } from './map';
 import { fixtureOf, siteWith } from './small.testing';
-import { existingSource, lightAt, maintained, sourceOf } from './sources';
+import { existingSource, lightAt, sourceOf } from './sources';
 import type { LightSource } from './types';
 
 const up = { x: 0, y: 0, z: 1 };

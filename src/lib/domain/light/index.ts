@@ -3,6 +3,6 @@ export type * from './types';
 export { lightField } from './field';
 export { lightMap } from './map';
 export { LightGrid, leastShare } from './light-grid';
-export { sourceOf, sourcesOf, lightAt, maintained } from './sources';
+export { sourceOf, sourcesOf, lightAt } from './sources';
 export { shadowsOf } from './shadows';
 export { planLight } from './plan-light';

@@ -1,6 +1,7 @@
 import type { Assumption } from '../shared/findings';
 import { rules } from '../shared/rules';
 import type { Cabling } from '../cable';
+import { maintained } from '../photometry';
 import type { Fixture } from '../placement';
 import type { Site } from '../site';
 import { lightFindings } from './findings';
@@ -8,7 +9,7 @@ import { glareOf } from './glare';
 import { probeOf } from './probe';
 import { receiversOf, sensorReceiver } from './receivers';
 import { shadowsOf } from './shadows';
-import { maintained, sourcesOf } from './sources';
+import { sourcesOf } from './sources';
 import type { PlanLight } from './types';
 import { upwardOf } from './upward';
 

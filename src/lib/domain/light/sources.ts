@@ -6,6 +6,7 @@ import type { Run } from '../cable';
 import {
 	everywhere,
 	lambertian,
+	maintained,
 	photometryOf,
 	symmetricLaw,
 	towards,
@@ -31,12 +32,6 @@ export function lightAt(lamp: Lamp, volts: number | null): number {
 	if (lamp.kind === 'halogen') return (Math.max(0, volts) / lamp.ratedVolts) ** rules['lamp.halogen'].figures.light;
 	if (volts >= lamp.minVolts) return 1;
 	return Math.max(0, (volts / lamp.minVolts - ledDark) / (1 - ledDark));
-}
-
-/** What is left of a lamp's light on an ordinary night: faded and dirty (rule light.maintained). */
-export function maintained(): number {
-	const { lumens, dirt } = rules['light.maintained'].figures;
-	return lumens * dirt;
 }
 
 /** Volts of each fixture that a run feeds; null where the circuit has no solution. */

@@ -1,9 +1,9 @@
 /** A source and a point: the light there. Knows nothing of yards. Metres, lumens, candela, lux. */
 export { beam, beamExponent, everywhere, intensity, lambertian, pathHead, type Distribution } from './distribution';
 export type { Photometry } from './types';
+export { maintained } from './maintained';
 export { photometryOf, stepLaw, symmetricLaw } from './laws';
 export { candelaToward, sourceFrame, type SourceFrame } from './frame';
-export { spread, tabulated, type Sampled } from './sampled';
 export { tableLumens, tablePhotometry, turned, type CandelaTable, type Symmetry } from './table';
 export { tableBeam, type TableBeam } from './table-beam';
 export { measuredPhotometry, tableOfMeasured } from './measured';

@@ -21,6 +21,7 @@ import type { Placement } from './types';
 import { placeWalk } from './walks';
 import { placeWalls } from './walls';
 
+export { wallBand } from './wall-level';
 export type { Fixture, HandMark, Placement, Reason, Technique } from './types';
 export {
 	faultOf,

@@ -2,7 +2,7 @@
 import { moved, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
-import { candelaToward, photometryOf, sourceFrame, towards } from '../photometry';
+import { candelaToward, maintained, photometryOf, sourceFrame, towards } from '../photometry';
 import type { Steps, Strip } from '../site';
 import type { Cause } from './conflicts';
 import { courseOf, leadSide, other, type Course, type Side } from './course';
@@ -35,7 +35,7 @@ export interface StepLamp {
  */
 function lampOnTread(flight: Flight, model: FixtureModel): (lamp: StepLamp, tread: number) => number {
 	const out = flight.width / 2 + clear + model.headDiameter / 2;
-	const { lumens: faded, dirt } = rules['light.maintained'].figures;
+	const left = maintained();
 	const axis = towards({ x: 0, y: out, z: model.lampHeight }, { x: 0, y: 0, z: 0 });
 	const frame = sourceFrame(axis);
 	const photometry = photometryOf(model, model.lamp, (Math.asin(-axis.z) * 180) / Math.PI);
@@ -45,7 +45,7 @@ function lampOnTread(flight: Flight, model: FixtureModel): (lamp: StepLamp, trea
 		if (z >= 0) return 0;
 		const distance = Math.hypot(x, out, z);
 		const direction = { x: x / distance, y: -out / distance, z: z / distance };
-		return (faded * dirt * candelaToward(photometry, frame, direction) * -direction.z) / distance ** 2;
+		return (left * candelaToward(photometry, frame, direction) * -direction.z) / distance ** 2;
 	};
 }
 const total = (one: (lamp: StepLamp, tread: number) => number, lamps: readonly StepLamp[], tread: number): number =>

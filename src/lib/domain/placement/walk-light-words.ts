@@ -2,10 +2,11 @@
 import { distance, type Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
 import type { Working } from '../shared/working';
+import { maintained } from '../photometry';
 import type { Drafting } from './drafting';
 import { input, reason } from './reasons';
 import type { Fixture, Reason } from './types';
-import { maintained, meetsAt, nextOn, rowLux, towardsGround, type RowHead, type WalkRow } from './walk-light';
+import { meetsAt, nextOn, rowLux, towardsGround, type RowHead, type WalkRow } from './walk-light';
 import type { Standing } from './walk-words';
 
 /** Lux as it is said: two digits. */

@@ -5,7 +5,7 @@
 import type { Point } from '../shared/geometry';
 import type { FixtureModel } from '../shared/catalogue';
 import { rules } from '../shared/rules';
-import { candelaToward, photometryOf, sourceFrame, type Photometry } from '../photometry';
+import { candelaToward, maintained, photometryOf, sourceFrame, type Photometry } from '../photometry';
 import type { Site, Strip } from '../site';
 import type { Course } from './course';
 import type { Drafting } from './drafting';
@@ -19,12 +19,6 @@ const lanes = [-1 / 3, 0, 1 / 3] as const;
 /** Metres either way over which the light of one head is added up, and between the places: a shaded head ends within 3 m. */
 const summed = 6;
 const step = 0.25;
-
-/** Part of the light of a new lamp that counts. */
-export const maintained = (): number => {
-	const { lumens, dirt } = rules['light.maintained'].figures;
-	return lumens * dirt;
-};
 
 const laws = new WeakMap<FixtureModel, Photometry>();
 function lawOf(model: FixtureModel): Photometry {

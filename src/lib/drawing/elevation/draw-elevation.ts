@@ -8,7 +8,8 @@ import { roundLength, sizesFor } from '../frame';
 import type { LabelWish } from '../labels';
 import { drawIsolux, labelIsolux, type Isolux } from '../light-map/isolux';
 import type { Grid } from '../light-map/contours';
-import type { DimensionMark, Drawing, Mark, PathMark, ScaleBarMark, SymbolMark } from '../marks';
+import type { DimensionMark, Drawing, Mark, ScaleBarMark, SymbolMark } from '../marks';
+import { pathMark } from '../path-mark';
 import { closedPath, openPath, rectPath, segmentPath } from '../path';
 import { isBehind, roofMarks, treeMarks, treeNames, treesAbout, type RoofFace } from './standing';
 import { highest, keptOn, topAt } from './wall-light';
@@ -39,15 +40,6 @@ const tallest = 0.45;
 /** Beside what stands there, px: at the right the height of the eaves is written. */
 const margin = { left: 16, right: 84 } as const;
 
-const path = (key: string, d: string, of: Partial<PathMark>): PathMark => ({
-	kind: 'path',
-	key,
-	d,
-	ink: 'house',
-	weight: 1,
-	fill: 'none',
-	...of
-});
 function outlineOf(wall: Wall): Point[] {
 	const { from, to, height, peak } = wall;
 	const gable = peak === null ? [] : [{ x: (from.x + to.x) / 2, y: -peak }];
@@ -58,17 +50,17 @@ function openingMarks(wall: Wall, opening: Opening): Mark[] {
 	const box = { minX: wall.from.x + start, maxX: wall.from.x + end, minY: -head, maxY: -sill };
 	const middle = (box.minX + box.maxX) / 2;
 	const key = `opening-${id}`;
-	const frame = path(key, rectPath(box), { fill: 'sheet', weight: 1.1 });
+	const frame = pathMark(key, rectPath(box), { fill: 'sheet', weight: 1.1 });
 	const across = (share: number) => {
 		const y = box.minY + (box.maxY - box.minY) * share;
 		return segmentPath({ x: box.minX, y }, { x: box.maxX, y });
 	};
 	if (kind === 'garage')
-		return [frame, path(`${key}-leaves`, [0.25, 0.5, 0.75].map(across).join(''), { weight: 0.5, ink: 'soft' })];
+		return [frame, pathMark(`${key}-leaves`, [0.25, 0.5, 0.75].map(across).join(''), { weight: 0.5, ink: 'soft' })];
 	if (kind === 'window')
 		return [
 			frame,
-			path(`${key}-bars`, segmentPath({ x: middle, y: box.minY }, { x: middle, y: box.maxY }) + across(0.5), {
+			pathMark(`${key}-bars`, segmentPath({ x: middle, y: box.minY }, { x: middle, y: box.maxY }) + across(0.5), {
 				weight: 0.5,
 				ink: 'soft'
 			})
@@ -94,7 +86,7 @@ function facesOf(walls: readonly Wall[], grids: ReadonlyMap<string, Grid>, roof:
 	for (const wall of walls) {
 		roofTo(wall.from.y);
 		const ring = outlineOf(wall);
-		fills.push(path(`face-${wall.id}`, closedPath(ring), { weight: 0, fill: 'sheet' }));
+		fills.push(pathMark(`face-${wall.id}`, closedPath(ring), { weight: 0, fill: 'sheet' }));
 		const grid = grids.get(wall.id);
 		if (grid) {
 			const isolux = drawIsolux(grid, wall.id, keptOn(wall));
@@ -102,7 +94,7 @@ function facesOf(walls: readonly Wall[], grids: ReadonlyMap<string, Grid>, roof:
 			lines.push(...isolux.lines);
 		}
 		fills.push(...wall.openings.flatMap((opening) => openingMarks(wall, opening)));
-		fills.push(path(`edge-${wall.id}`, openPath(ring), { weight: 2 }));
+		fills.push(pathMark(`edge-${wall.id}`, openPath(ring), { weight: 2 }));
 	}
 	roofTo(Infinity);
 	return { fills, lines };
@@ -182,7 +174,7 @@ export function drawElevation(
 			{ id: 'light', marks: fills },
 			{
 				id: 'ground',
-				marks: [path('ground', segmentPath({ x: box.minX, y: 0 }, { x: box.maxX, y: 0 }), { weight: 1.7 })]
+				marks: [pathMark('ground', segmentPath({ x: box.minX, y: 0 }, { x: box.maxX, y: 0 }), { weight: 1.7 })]
 			},
 			{ id: 'planting', marks: before.flatMap((tree) => treeMarks(tree, false)) },
 			{ id: 'devices', marks: symbols },

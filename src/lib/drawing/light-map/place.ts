@@ -3,18 +3,11 @@ import { distance, inPolygon, type Point } from '../../domain/shared/geometry';
 import { formatLength, type UnitSystem } from '../../domain/shared/units';
 import { calledThe } from '../../domain/yard';
 import type { Plan } from '../../domain/plan';
-import type { Area } from '../../domain/site';
+import { areaWords, type Area } from '../../domain/site';
 
 /** A light further off than this says nothing about where one is, metres. */
 const near = 30;
 
-const areaWords: Record<Area['kind'], string> = {
-	bed: 'bed',
-	paved: 'paving',
-	seating: 'seating place',
-	porch: 'porch',
-	water: 'water'
-};
 const sunken = new Set<Area['kind']>(['bed', 'water']);
 
 /** `on the front walk`, `in the house`, `in the street`, `on open ground`. */

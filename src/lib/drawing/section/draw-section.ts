@@ -6,11 +6,12 @@ import type { Tree } from '../../domain/site';
 import { shapeOf } from '../fixtures';
 import { sizesFor } from '../frame';
 import type { Drawing, Mark } from '../marks';
+import { pathMark } from '../path-mark';
 import { circlePath, closedPath, mm, moveTo, openPath, segmentPath } from '../path';
 import { crownPath, trunkPath } from './crown';
 import { dimensions } from './dimensions';
 import { lookAt, type SectionLook, type Watcher } from './look';
-import { eyeAt, gapFor, path, ray, reachOf, up, type Place } from './place';
+import { eyeAt, gapFor, ray, reachOf, up, type Place } from './place';
 import { words } from './words';
 
 function beamMarks({ look, tree }: Place): Mark[] {
@@ -20,9 +21,9 @@ function beamMarks({ look, tree }: Place): Mark[] {
 	const edges = [look.lean - half, look.lean + half].map((turn) => ray(look, turn, far)) as [Point, Point];
 	const arc = `A${mm(far)} ${mm(far)} 0 0 1 ${mm(edges[1].x)} ${mm(edges[1].y)}`;
 	return [
-		path('beam', `${moveTo(from)}L${mm(edges[0].x)} ${mm(edges[0].y)}${arc}Z`, { weight: 0, fill: 'wash' }),
+		pathMark('beam', `${moveTo(from)}L${mm(edges[0].x)} ${mm(edges[0].y)}${arc}Z`, { weight: 0, fill: 'wash' }),
 		...edges.map((edge, n) =>
-			path(`beam-edge-${n}`, segmentPath(from, edge), { ink: 'soft', weight: 0.8, dash: [3, 3] })
+			pathMark(`beam-edge-${n}`, segmentPath(from, edge), { ink: 'soft', weight: 0.8, dash: [3, 3] })
 		)
 	];
 }
@@ -34,23 +35,27 @@ function axisMarks(place: Place): Mark[] {
 	const tip = ray(look, look.lean, far);
 	const [start, end] = [ray(look, 0, r), ray(look, look.lean, r)];
 	return [
-		path('axis', segmentPath(from, tip), { weight: 1.3, dash: [9, 3, 2, 3] }),
-		path('aim', circlePath(tip, 3 * px), { weight: 0, fill: 'ink' }),
-		path('upright', segmentPath(from, ray(look, 0, r * 1.12)), { ink: 'soft', weight: 0.8 }),
+		pathMark('axis', segmentPath(from, tip), { weight: 1.3, dash: [9, 3, 2, 3] }),
+		pathMark('aim', circlePath(tip, 3 * px), { weight: 0, fill: 'ink' }),
+		pathMark('upright', segmentPath(from, ray(look, 0, r * 1.12)), { ink: 'soft', weight: 0.8 }),
 		...(Math.abs(look.lean) < 1
 			? []
 			: [
-					path('angle', `${moveTo(start)}A${mm(r)} ${mm(r)} 0 0 ${look.lean > 0 ? 1 : 0} ${mm(end.x)} ${mm(end.y)}`, {
-						weight: 1
-					})
+					pathMark(
+						'angle',
+						`${moveTo(start)}A${mm(r)} ${mm(r)} 0 0 ${look.lean > 0 ? 1 : 0} ${mm(end.x)} ${mm(end.y)}`,
+						{
+							weight: 1
+						}
+					)
 				])
 	];
 }
 function treeMarks({ tree, px }: Place): Mark[] {
 	return [
-		path('trunk', trunkPath(tree), { ink: 'planting', weight: 0.8, fill: 'planting' }),
-		path('crown', crownPath(tree), { ink: 'planting', weight: 1.5 }),
-		path(
+		pathMark('trunk', trunkPath(tree), { ink: 'planting', weight: 0.8, fill: 'planting' }),
+		pathMark('crown', crownPath(tree), { ink: 'planting', weight: 1.5 }),
+		pathMark(
 			'middle',
 			segmentPath(up(-4 * px, (tree.crownBase + tree.height) / 2), up(4 * px, (tree.crownBase + tree.height) / 2)),
 			{
@@ -66,9 +71,9 @@ function eyeMarks({ look, eye, px }: Place): Mark[] {
 	const at = up(eye.s, watcher.z);
 	const lamp = up(look.lamp.s, look.lamp.z);
 	return [
-		path('sight', segmentPath(lamp, at), { ink: 'action', weight: 1, dash: [2, 4] }),
-		path('stands', segmentPath(up(eye.s, 0), up(eye.s, watcher.z - 4 * px)), { ink: 'action', weight: 1.6 }),
-		path('eye', circlePath(at, 4.5 * px), { ink: 'action', weight: 1.4, fill: 'sheet' })
+		pathMark('sight', segmentPath(lamp, at), { ink: 'action', weight: 1, dash: [2, 4] }),
+		pathMark('stands', segmentPath(up(eye.s, 0), up(eye.s, watcher.z - 4 * px)), { ink: 'action', weight: 1.6 }),
+		pathMark('eye', circlePath(at, 4.5 * px), { ink: 'action', weight: 1.4, fill: 'sheet' })
 	];
 }
 
@@ -96,7 +101,7 @@ export function drawSection(
 	};
 	const place: Place = { look, tree, fixture, units, px, label, eye };
 	const ground = [
-		path(
+		pathMark(
 			'ground',
 			openPath([
 				{ x: box.minX, y: 0 },
@@ -104,7 +109,7 @@ export function drawSection(
 			]),
 			{ weight: 1.7 }
 		),
-		path(
+		pathMark(
 			'soil',
 			closedPath([
 				{ x: box.minX, y: 0 },

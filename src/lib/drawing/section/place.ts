@@ -4,7 +4,6 @@ import type { Point } from '../../domain/shared/geometry';
 import type { UnitSystem } from '../../domain/shared/units';
 import type { Tree } from '../../domain/site';
 import { textWidth } from '../labels';
-import type { PathMark } from '../marks';
 import type { SectionLook } from './look';
 
 /** Further off than this many tree widths an eye is drawn nearer, its distance in words. */
@@ -35,16 +34,6 @@ export function eyeAt(look: SectionLook, tree: Tree): Place['eye'] {
 		drawnNearer: look.watcher.far > most + 0.01
 	};
 }
-
-export const path = (key: string, d: string, of: Partial<PathMark>): PathMark => ({
-	kind: 'path',
-	key,
-	d,
-	ink: 'house',
-	weight: 1,
-	fill: 'none',
-	...of
-});
 
 /** How far the axis is drawn, and the radius of the arc that shows its angle, metres. */
 export function reachOf({ look, tree, px }: Place): { far: number; r: number } {

@@ -11,7 +11,7 @@ import {
 	type Polygon
 } from '../../shared/geometry';
 import { formatLength } from '../../shared/units';
-import type { Area, Site } from '../../site';
+import { areaWords, type Site } from '../../site';
 import { calledThe } from '../../yard';
 
 /** As far as a thing may be off to be told by, metres. */
@@ -40,13 +40,6 @@ export interface Landmarks {
 	site: Site;
 }
 const closed = (ring: Polygon): Line => (ring.length > 0 ? [...ring, ring[0]!] : []);
-const areaWords: Record<Area['kind'], string> = {
-	bed: 'bed',
-	paved: 'paving',
-	seating: 'seating place',
-	porch: 'porch',
-	water: 'water'
-};
 /** Walls by where they stand: their own names hold numbers that mean nothing on the ground. */
 function wallEdges({ walls }: Site): Edge[] {
 	return walls.map((wall) => {

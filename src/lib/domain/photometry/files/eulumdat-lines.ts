@@ -21,13 +21,4 @@ export class Lines {
 		const text = pointed(this.text(field));
 		return text === '' ? 0 : numberOf(text, this.line, field);
 	}
-	list(count: number, field: string, range?: Range): { values: number[]; lines: number[] } {
-		const values: number[] = [];
-		const lines: number[] = [];
-		for (let i = 0; i < count; i++) {
-			values.push(this.number(() => `${field} (${i + 1} of ${count})`, range));
-			lines.push(this.line);
-		}
-		return { values, lines };
-	}
 }

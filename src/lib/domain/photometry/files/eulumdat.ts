@@ -7,7 +7,7 @@ import { lampSetsOf, type LampSet } from './eulumdat-lamps';
 import { Lines } from './eulumdat-lines';
 import { planesOf } from './eulumdat-planes';
 import { closed, finish } from './finish';
-import { ascending, clean, limits, reading, type FileRead, type FileResult } from './reading';
+import { ascending, clean, limits, listOf, reading, type FileRead, type FileResult } from './reading';
 
 /** What an EULUMDAT file says, or the line and field that are wrong. Never throws on bad input. Text of at most 2 MB, 400 × 400 angles. */
 export const readEulumdat = (text: string): FileResult => reading(text, read);
@@ -85,9 +85,9 @@ function tableOf(
 	factor: number,
 	notes: string[]
 ): { table: CandelaTable; line: number } {
-	const c = lines.list(mc, 'C angles', { min: 0, max: 360 });
+	const c = listOf(lines, mc, 'C angles', { min: 0, max: 360 });
 	ascending(c.values, c.lines, 'C angles');
-	const g = lines.list(ng, 'vertical angles', { min: 0, max: 180 });
+	const g = listOf(lines, ng, 'vertical angles', { min: 0, max: 180 });
 	ascending(g.values, g.lines, 'vertical angles');
 	const end = g.values.at(-1)!;
 	if (end !== 90 && end !== 180) notes.push(`Nothing was measured beyond ${end}°; it is taken as dark.`);

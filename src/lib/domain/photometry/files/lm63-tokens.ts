@@ -31,17 +31,6 @@ export class Tokens {
 		return numberOf(word, this.line, field, range);
 	}
 
-	/** So many numbers, with the line of each. */
-	list(count: number, field: string, range?: Range): { values: number[]; lines: number[] } {
-		const values: number[] = [];
-		const lines: number[] = [];
-		for (let i = 0; i < count; i++) {
-			values.push(this.number(() => `${field} (${i + 1} of ${count})`, range));
-			lines.push(this.line);
-		}
-		return { values, lines };
-	}
-
 	/** How many words are left. */
 	rest(): number {
 		let count = 0;

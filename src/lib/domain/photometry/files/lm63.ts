@@ -7,7 +7,7 @@ import type { CandelaTable, Symmetry } from '../table';
 import { closed, finish } from './finish';
 import { headOf, type Head } from './lm63-head';
 import { Tokens } from './lm63-tokens';
-import { ascending, limits, reading, Refusal, type FileRead, type FileResult } from './reading';
+import { ascending, limits, listOf, reading, Refusal, type FileRead, type FileResult } from './reading';
 
 /** What an LM-63 file says, or the line and field that are wrong. Never throws on bad input. Text of at most 2 MB, 400 × 400 angles. */
 export const readLm63 = (text: string): FileResult => reading(text, read);
@@ -103,7 +103,7 @@ function secondFactor(tokens: Tokens, { edition }: Head, notes: string[]): numbe
 
 function verticalOf(tokens: Tokens, count: number): number[] {
 	const field = 'vertical angles';
-	const { values, lines } = tokens.list(count, field, { min: 0, max: 180 });
+	const { values, lines } = listOf(tokens, count, field, { min: 0, max: 180 });
 	ascending(values, lines, field);
 	if (values[0] !== 0 && values[0] !== 90)
 		throw new Refusal(lines[0]!, field, `they begin at ${values[0]}°; type C begins at 0° or 90°.`);
@@ -114,7 +114,7 @@ function verticalOf(tokens: Tokens, count: number): number[] {
 
 function horizontalOf(tokens: Tokens, count: number): { horizontal: number[]; symmetry: Symmetry } {
 	const field = 'horizontal angles';
-	const { values, lines } = tokens.list(count, field, { min: 0, max: 360 });
+	const { values, lines } = listOf(tokens, count, field, { min: 0, max: 360 });
 	ascending(values, lines, field);
 	const [first, last] = [values[0]!, values.at(-1)!];
 	if (first === 90 && last === 270) return { horizontal: values, symmetry: 'bilateral-90' };

@@ -122,3 +122,24 @@ export function ascending(angles: readonly number[], lines: readonly number[], f
 		if (!(angles[i]! > angles[i - 1]!))
 			throw new Refusal(lines[i]!, field, `${angles[i]}° comes after ${angles[i - 1]}°; angles have to grow.`);
 }
+
+/** What gives one number of a file after the other, and says on which line the last one stood. */
+interface Numbers {
+	readonly line: number;
+	number(field: Field, range?: Range): number;
+}
+/** So many numbers, with the line of each. */
+export function listOf(
+	from: Numbers,
+	count: number,
+	field: string,
+	range?: Range
+): { values: number[]; lines: number[] } {
+	const values: number[] = [];
+	const lines: number[] = [];
+	for (let i = 0; i < count; i++) {
+		values.push(from.number(() => `${field} (${i + 1} of ${count})`, range));
+		lines.push(from.line);
+	}
+	return { values, lines };
+}
