@@ -2,7 +2,7 @@
 import type { Finding } from '$lib/domain/shared/findings';
 import type { Fixture } from '$lib/domain/placement';
 import type { Plan } from '$lib/domain/plan';
-import type { ChapterId, Place, Question } from '$lib/flow';
+import type { ChapterId, Place } from '$lib/flow';
 import { currencyWords } from './words';
 
 export interface Effect {
@@ -21,37 +21,6 @@ const kindsOf: Record<ChapterId, readonly string[]> = {
 	spots: ['bed', 'paved', 'seating', 'number', 'water', 'light', 'wall'],
 	power: ['supply', 'transformer', 'sensor', 'receptacle', 'run', 'power', 'dusk']
 };
-const eachKind: Record<NonNullable<Question['each']>, string> = {
-	trees: 'tree',
-	walks: 'walk',
-	drives: 'drive',
-	'spots.beds': 'bed',
-	'spots.paved': 'paved',
-	'spots.seating': 'seating',
-	'spots.water': 'water',
-	'spots.lights': 'light',
-	'spots.walls': 'wall',
-	'spots.numbers': 'number'
-};
-/** Kind of thing that a question is asked for, as the plan names it. */
-export const kindOf = (place: Place): string | null => (place.question.each ? eachKind[place.question.each] : null);
-
-/** What to mark on the drawing while a question is asked. */
-export function highlightOf(place: Place): { kind: string; id: string; what?: 'place' } | null {
-	const kind = kindOf(place);
-	const where = place.question.fields[0]?.kind === 'point';
-	if (kind && place.item) return { kind, id: place.item, ...(where ? { what: 'place' as const } : {}) };
-	const single: Record<string, string> = {
-		lot: 'lot',
-		'house-size': 'house',
-		receptacle: 'receptacle',
-		transformer: 'transformer',
-		sensor: 'sensor'
-	};
-	const own = single[place.question.id];
-	return own ? { kind: own, id: '' } : null;
-}
-
 function sumsOf({ dusk, supply, runs, fixtures }: Plan, chapter: ChapterId): string[] {
 	if (fixtures.length === 0 || (chapter !== 'place' && chapter !== 'power')) return [];
 	const year = `On for ${Math.round(dusk.hoursPerYear)} hours a year: ${dusk.energy.toFixed(0)} kWh, ${currencyWords(dusk.cost, dusk.currency)}.`;

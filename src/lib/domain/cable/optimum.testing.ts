@@ -27,16 +27,16 @@ const yard = blankYard();
 const lamps = fixtureModels.filter(({ lamp }) => lamp.kind === 'led').map(({ id }) => id);
 
 /**
- * A seeded yard of 6 to 12 lights of mixed loads, as the plan sees it: one of its own ways of sharing them out, of two runs
+ * A seeded yard of 6 to 12 lights, or so many, of mixed loads, as the plan sees it: one of its own ways of sharing them out, of two runs
  * or more where there is one. Null where fewer than 6 lights can be reached.
  */
-export function smallCase(seed: number): SmallCase | null {
-	const ground = randomGround(seed, 6 + (seed % 7));
+export function smallCase(seed: number, lights = 6 + (seed % 7)): SmallCase | null {
+	const ground = randomGround(seed, lights);
 	const random = generator(seed + 31);
 	const fixtures = ground.fixtures.map(({ id, label, at }) =>
 		fixtureOf(id, label, at, lamps[Math.floor(random() * lamps.length)])
 	);
-	const spot = siteSupply(ground.site, yard, fixtures[0]!.at)!;
+	const spot = siteSupply(ground.site, yard, [fixtures[0]!])!;
 	const open = makeGround(obstaclesOf(ground.site, true));
 	const terminals = [open.terminal(spot.at, 2), ...fixtures.map(({ at }) => open.terminal(at))];
 	const routes = findRoutes(ground.site, open, terminals, layingCosts, layingCosts.run);

@@ -1,10 +1,12 @@
 /**
  * Runs as a capacitated minimum spanning tree: every run leaves the root (the transformer) and carries at most
  * `capacity`. Finding the best is NP-hard. For a dozen nodes of a group it is found and proven (`subsets.ts`); beyond,
- * Esau & Williams's savings (IBM Systems Journal 5, 1966) from several starts, then exchanges between runs (`exchange.ts`).
+ * Esau & Williams's savings (IBM Systems Journal 5, 1966) from several starts, exchanges between runs (`exchange.ts`), and for
+ * the best of them neighbours taken out and put back (`reinsert.ts`).
  * Each run is kept a minimum tree by Prim's algorithm (`spanning.ts`).
  */
 import { exchange } from './exchange';
+import { reinsert } from './reinsert';
 import { gainAtLeast, minimumTree, type Costs, type TreeInput } from './spanning';
 import { bestRuns, provenUpTo } from './subsets';
 
@@ -78,6 +80,8 @@ export function neighbourLists({ size, costs }: Costs): number[][] {
 /** Nodes above which exchanges are left out, and how many are made: their number grows with the cube. */
 const exchangeUpTo = 50;
 const exchanges = 12;
+/** Times that neighbours are taken out and put back all through. */
+const sweeps = 4;
 
 /** Runs as trees: each kept a minimum tree, and split where it leaves the root more than once. */
 function treeOf(input: TreeInput, runs: readonly number[][]): Tree {
@@ -155,7 +159,9 @@ export function searchTree(input: TreeInput, tree: Tree): Tree {
 			)
 		);
 	if (input.size > exchangeUpTo) return tree;
-	return rootWeights
+	const best = rootWeights
 		.map((weight) => treeOf(input, exchange(input, otherStart(input, weight), exchanges)))
 		.reduce(cheaper, tree);
+	const near = input.near ?? neighbourLists(input);
+	return cheaper(best, treeOf(input, exchange(input, reinsert({ ...input, near }, best.runs, sweeps), exchanges)));
 }
