@@ -11,6 +11,8 @@ export default defineConfig({
 					name: 'unit',
 					environment: 'node',
 					include: ['src/**/*.test.ts', 'tests/*.test.ts'],
+					// One core is otherwise left idle, which on two is half.
+					maxWorkers: '100%',
 					testTimeout: 60_000
 				}
 			},

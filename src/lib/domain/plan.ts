@@ -34,7 +34,7 @@ export function makePlan(yard: Yard): Plan {
 	const site = makeSite(yard);
 	const placement = placeFixtures(site, yard);
 	const cabling = layCable(site, placement.fixtures, yard);
-	const dusk = planDusk(site, placement.fixtures, cabling.supply, yard);
+	const dusk = planDusk(site, placement.fixtures, cabling.supply, yard, cabling.runs);
 	// After dusk, which chooses where the sensor hangs: what falls on it is light too.
 	const light = planLight(site, placement.fixtures, cabling, dusk.sensor);
 	const shopping = makeShopping(site, placement.fixtures, cabling, dusk, yard);

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { makePlan } from '../domain/plan';
-import { blankYard, examples } from '../domain/yard';
+import { blankYard, examples, type Yard } from '../domain/yard';
 import { scale, ticks } from './chart';
 import { distances, drawVolts } from './volt-chart';
-import { clock, drawYear } from './year-chart';
+import { drawYear } from './year-chart';
+import { clock, clockChanges, dayWords, seasonDays } from './year-days';
 
 describe('axes', () => {
 	test.each([
@@ -165,7 +166,121 @@ test('where dusk does not come, the lines break and nothing is shaded', () => {
 	const { dusk } = makePlan(examples[0]!.yard);
 	const polar = {
 		...dusk,
-		days: dusk.days.map((day) => ({ ...day, sunset: null, dusk: null, dawn: null, sunrise: null, on: null, off: null }))
+		season: null,
+		days: dusk.days.map((day) => ({
+			...day,
+			sunset: null,
+			dusk: null,
+			dawn: null,
+			sunrise: null,
+			on: null,
+			off: null,
+			spans: []
+		}))
 	};
 	expect(drawYear(polar, 640)).toMatchObject({ on: '', dusk: '', dawn: '', names: [] });
+});
+
+describe('the year picture', () => {
+	type Power = Yard['power'];
+	type Location = Exclude<NonNullable<Yard['place']['location']>, 'unsure'>;
+	const chicago: Location = { latitude: 41.9, longitude: -87.6, timeZone: 'America/Chicago' };
+	const duskOf = (power: Power, location = chicago) =>
+		makePlan({ ...examples[0]!.yard, place: { ...examples[0]!.yard.place, location }, power }).dusk;
+	/** Area inside closed outlines of straight edges, px² (shoelace). */
+	const areaOf = (d: string): number =>
+		d
+			.split('Z')
+			.filter(Boolean)
+			.reduce((sum, outline) => {
+				const points = outline
+					.slice(1)
+					.split('L')
+					.map((pair) => pair.split(' ').map(Number) as [number, number]);
+				const twice = points.reduce((all, [x, y], k) => {
+					const [nextX, nextY] = points[(k + 1) % points.length]!;
+					return all + x * nextY - nextX * y;
+				}, 0);
+				return sum + Math.abs(twice) / 2;
+			}, 0);
+	const split: Power = { hours: { kind: 'split', evening: '23:00', morning: '05:30' } };
+	const seasonal: Power = {
+		hours: { kind: 'dusk-to-dawn' },
+		season: { from: '11-01', to: '02-30', hours: { kind: 'until', clock: '22:00' } }
+	};
+	test.each([
+		['split', split],
+		['seasonal', seasonal],
+		['all night', { hours: { kind: 'dusk-to-dawn' } } satisfies Power],
+		['five hours', { hours: { kind: 'after-dusk', hours: 5 } } satisfies Power]
+	])('%s: the area filled is the hours of the year', (_, power) => {
+		const dusk = duskOf(power);
+		const chart = drawYear(dusk, 1000)!;
+		const perDay = (chart.plot.right - chart.plot.left) / dusk.days.length;
+		const perHour = (chart.plot.bottom - chart.plot.top) / 24;
+		// An hour read off the clock counts twice or not at all on the nights that clocks change; heights are rounded to 0.01 px.
+		expect(Math.abs(areaOf(chart.on) / perDay / perHour - dusk.hoursPerYear)).toBeLessThan(4);
+	});
+	test('two spans a night are two areas, where short nights do without the second half', () => {
+		const outlines = drawYear(duskOf(split), 1000)!.on.split('Z').filter(Boolean);
+		// The evening all year; mornings from the new year to spring, and from autumn on.
+		expect(outlines).toHaveLength(3);
+	});
+	test('a season stands at its first day and after its last, also over the new year', () => {
+		const dusk = duskOf(seasonal);
+		const { from, after } = seasonDays(dusk)!;
+		expect([dusk.days[from]!.date.slice(5), dusk.days[after]!.date.slice(5)]).toEqual(['11-01', '03-01']);
+		const { seasons } = drawYear(dusk, 1000)!;
+		expect(seasons.map(({ word }) => word.text)).toEqual(['from 1 Nov', 'to 28 Feb']);
+		expect(seasonDays(duskOf(split))).toBeNull();
+	});
+	// US: second Sunday of March, first of November (Energy Policy Act of 2005). EU: last Sundays of March and October
+	// (Directive 2000/84/EC). Lord Howe Island changes by half an hour (IANA time zone database).
+	test.each([
+		['America/Chicago', 41.9, -87.6, ['03-14 60', '11-07 -60']],
+		['Europe/Paris', 48.9, 2.3, ['03-28 60', '10-31 -60']],
+		['Australia/Lord_Howe', -31.5, 159.1, ['04-04 -30', '10-03 30']],
+		['Europe/Oslo', 59.9, 10.8, ['03-28 60', '10-31 -60']],
+		['America/Phoenix', 33.4, -112.1, []],
+		['UTC', 51.5, 0, []]
+	])('clocks in %s', (timeZone, latitude, longitude, expected) => {
+		const { days } = duskOf(split, { latitude, longitude, timeZone });
+		expect(clockChanges(days).map(({ index, minutes }) => `${days[index]!.date.slice(5)} ${minutes}`)).toEqual(
+			expected
+		);
+	});
+	test('at a change of clocks the lines step on the day, not over it', () => {
+		expect(drawYear(duskOf(split), 640)!.dusk.match(/V/g)).toHaveLength(2);
+		expect(drawYear(duskOf(split, { ...chicago, timeZone: 'UTC' }), 640)!.dusk).not.toContain('V');
+	});
+	test('every night is read at its own column', () => {
+		const dusk = duskOf(split);
+		for (const width of [280, 640, 1100]) {
+			const chart = drawYear(dusk, width)!;
+			expect(dusk.days.map((_, day) => chart.dayAt(chart.x(day)))).toEqual(dusk.days.map((_, day) => day));
+			expect([chart.dayAt(-50), chart.dayAt(5000)]).toEqual([0, dusk.days.length - 1]);
+			for (const { x } of chart.names) {
+				expect(x).toBeGreaterThan(chart.plot.left);
+				expect(x).toBeLessThan(chart.plot.right);
+			}
+		}
+	});
+	test('a night in words', () => {
+		const day = {
+			date: '2027-03-14',
+			sunset: 1085,
+			dusk: 1101,
+			dawn: 1800,
+			sunrise: 1830,
+			on: 1113,
+			off: 1802,
+			hours: 5
+		};
+		const spans = [
+			{ on: 1113, off: 1380 },
+			{ on: 1770, off: 1802 }
+		];
+		expect(dayWords({ ...day, spans })).toBe('14 March: dusk 18:21, on 18:33 to 23:00 and 05:30 to 06:02.');
+		expect(dayWords({ ...day, dusk: null, spans: [] })).toBe('14 March: no dusk, the lights stay off.');
+	});
 });

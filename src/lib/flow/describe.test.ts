@@ -78,6 +78,25 @@ describe('answers in words', () => {
 		['power.hours', { kind: 'dusk-to-dawn' }, undefined, 'From dusk to dawn'],
 		['power.hours', { kind: 'after-dusk', hours: 1 }, undefined, '1 hour from dusk'],
 		['power.hours', { kind: 'until', clock: '23:00' }, undefined, 'From dusk until 23:00'],
+		[
+			'power.hours',
+			{ kind: 'split', evening: '23:00', morning: '05:30' },
+			undefined,
+			'From dusk until 23:00, and from 05:30 until dawn'
+		],
+		[
+			'power.season',
+			{ from: '10-01', to: '03-31', hours: { kind: 'after-dusk', hours: 6 } },
+			undefined,
+			'From 1 October to 31 March: 6 hours from dusk'
+		],
+		['power.season', undefined, undefined, 'The same all year'],
+		[
+			'power.sensor',
+			{ at: { along: 0, out: 0 }, on: 'wall', height: 3.048, faces: 45 },
+			undefined,
+			'0 in along, on the front line, on a wall, 10 ft up, looking north-east (45°)'
+		],
 		['power.price', { perKwh: 0.32, currency: 'EUR' }, undefined, '0.32 EUR for a kilowatt-hour'],
 		['power.owned.transformerVoltAmps', 150, undefined, '150 VA'],
 		['power.warmth', 2700, undefined, '2700 K']

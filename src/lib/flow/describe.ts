@@ -1,11 +1,13 @@
 /** An answer in a person's words, for the page of all answers. */
+import { dayInWords, hoursInWords } from '../domain/shared/day-words';
 import { formatLength } from '../domain/shared/units';
-import type { Hours, Units } from '../domain/yard';
+import type { Hours, Season, Units } from '../domain/yard';
 import type { Field } from './types';
 
 type Json = Record<string, unknown>;
 const isObject = (value: unknown): value is Json =>
 	typeof value === 'object' && value !== null && !Array.isArray(value);
+const capital = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 const text = (value: unknown) => (typeof value === 'string' || typeof value === 'number' ? String(value) : '');
 
 const winds = ['North', 'North-east', 'East', 'South-east', 'South', 'South-west', 'West', 'North-west'];
@@ -26,15 +28,12 @@ function line(points: readonly unknown[], units: Units, closed: boolean): string
 		.reduce((sum, [x, y], i) => sum + Math.hypot(x - (ring[i]?.[0] ?? x), y - (ring[i]?.[1] ?? y)), 0);
 	return `${placed.length} points, ${formatLength(length, units)} ${closed ? 'round' : 'along them'}`;
 }
-const hours = (value: Hours): string => {
-	if (value.kind === 'dusk-to-dawn') return 'From dusk to dawn';
-	if (value.kind === 'until') return `From dusk until ${value.clock}`;
-	return `${value.hours} ${value.hours === 1 ? 'hour' : 'hours'} from dusk`;
-};
-
 /** The answer to one field in words; `units` are the person's. Undefined reads "Not answered yet". */
 export function describeAnswer(field: Field, value: unknown, units: Units): string {
-	if (value === undefined) return field.optional ? 'Left empty' : 'Not answered yet';
+	if (value === undefined) {
+		if (field.kind === 'season') return 'The same all year';
+		return field.optional ? 'Left empty' : 'Not answered yet';
+	}
 	if (value === 'unsure') return 'Not sure';
 	switch (field.kind) {
 		case 'length':
@@ -52,7 +51,7 @@ export function describeAnswer(field: Field, value: unknown, units: Units): stri
 			return value === 'none' ? (field.none ?? 'None') : point(value, units);
 		case 'spot':
 			if (!isObject(value)) return 'Suggest one for me';
-			return `${point(value.at, units)}, on a ${text(value.on)}${typeof value.height === 'number' ? `, ${formatLength(value.height, units)} up` : ''}`;
+			return `${point(value.at, units)}, on a ${text(value.on)}${typeof value.height === 'number' ? `, ${formatLength(value.height, units)} up` : ''}${typeof value.faces === 'number' ? `, looking ${describeBearing(value.faces).toLowerCase()}` : ''}`;
 		case 'line':
 			return Array.isArray(value) ? line(value, units, field.closed) : '';
 		case 'items':
@@ -65,7 +64,11 @@ export function describeAnswer(field: Field, value: unknown, units: Units): stri
 		case 'place':
 			return isObject(value) ? text(value.name) || `${text(value.latitude)}°, ${text(value.longitude)}°` : '';
 		case 'hours':
-			return hours(value as Hours);
+			return capital(hoursInWords(value as Hours));
+		case 'season': {
+			const { from, to, hours: then } = value as Season;
+			return `From ${dayInWords(from)} to ${dayInWords(to)}: ${hoursInWords(then)}`;
+		}
 		case 'price':
 			return isObject(value) ? `${text(value.perKwh)} ${text(value.currency)} for a kilowatt-hour` : '';
 	}

@@ -11,6 +11,7 @@ const notAsked: [pattern: RegExp, why: string][] = [
 	[/\.id$/, 'given by the program'],
 	[/^power\.prices$/, 'changed on the shopping page, beside each price'],
 	[/^power\.circuit\b/, 'set on the circuit page, beside each run'],
+	[/^power\.measured$/, 'typed on the page First night, beside each lamp'],
 	[/^power\.lamps\b/, 'opened from a file on the page After dark'],
 	[/^fixtures\b/, 'set on the layout page, beside each light'],
 	[/^rules\b/, 'set on the rules page, beside each rule']

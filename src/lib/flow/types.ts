@@ -37,8 +37,8 @@ export type Field = FieldBase &
 		| { kind: 'bearing' }
 		/** A point on the ground. `none`: also offered as an answer, stored as "none". */
 		| { kind: 'point'; none?: string }
-		/** "Suggest one for me", or a point and what it hangs on. */
-		| { kind: 'spot' }
+		/** "Suggest one for me", or a point and what it hangs on; `faces`: and which way it looks. */
+		| { kind: 'spot'; faces?: true }
 		| { kind: 'line'; least: number; closed: boolean }
 		/** A small table; each row an object with an id. `none`: label of the empty answer; '' = an empty list is not offered. */
 		| { kind: 'rows'; columns: Field[]; add: string; none: string; prefix: string; fixed?: Record<string, unknown> }
@@ -53,6 +53,8 @@ export type Field = FieldBase &
 		  }
 		| { kind: 'place' }
 		| { kind: 'hours' }
+		/** Other hours from one date to another. */
+		| { kind: 'season' }
 		| { kind: 'price' }
 	);
 export interface Question {

@@ -6,6 +6,9 @@ import { makePlan } from '../domain/plan';
 import { formatLength } from '../domain/shared/units';
 import { blankYard, examples } from '../domain/yard';
 import { frameOf } from '../drawing';
+import { verdictWords } from '../drawing/night-strip';
+import { spotWords } from '../drawing/sky-view';
+import { showWorking } from '../working';
 import { dazzling, isSpill, litRows, mapOf, mapOnPaper, whenNew } from './after-dark';
 import Packet from './Packet.svelte';
 import { planOnPaper } from './plan-on-paper';
@@ -218,7 +221,7 @@ describe.each([...examples.map(({ id, yard }) => [id, yard] as const), ['blank',
 		test('after dark: what is not right is in the table, and everyone dazzled is told', () => {
 			const at = html.indexOf('id="sheet-after-dark"');
 			expect(at).toBeGreaterThan(html.indexOf('id="sheet-first-night"'));
-			const sheet = html.slice(at, html.indexOf('id="sheet-upkeep"'));
+			const sheet = html.slice(at, html.indexOf('id="sheet-hours"'));
 			if (plan.fixtures.length === 0) return expect(sheet).toContain('Nothing is lit yet.');
 			const { rows } = litRows(plan);
 			const wrong = plan.light.receivers.filter(
@@ -231,6 +234,30 @@ describe.each([...examples.map(({ id, yard }) => [id, yard] as const), ['blank',
 			const { width, height } = mapOnPaper(plan);
 			expect(sheet).toContain(`width="${width.toFixed(2)}mm" height="${height.toFixed(2)}mm"`);
 			expect(sheet).toMatch(/class="[^"]*fill-lux-5/);
+		});
+		test('hours and sensor: the year, its cost and how it comes about, where the sensor hangs and how early it is', () => {
+			const at = html.indexOf('id="sheet-hours"');
+			expect(at).toBeGreaterThan(html.indexOf('id="sheet-after-dark"'));
+			const sheet = html.slice(at, html.indexOf('id="sheet-upkeep"'));
+			const said = sheet.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
+			const { dusk, site } = plan;
+			expect(said).toContain(`${Math.round(dusk.hoursPerYear)} hours in ${dusk.year}`);
+			expect(said).toContain(money(dusk.cost, dusk.currency));
+			expect(said).toContain(showWorking(dusk.working.energy, site.units).line);
+			expect(said).toContain(showWorking(dusk.working.cost, site.units).line);
+			expect(said).toContain('If it blinks, or the lights stay off');
+			if (!dusk.sensor) return expect(said).toContain('The sensor has no place yet');
+			const { at: place, on, height, view } = dusk.sensor;
+			expect(said).toContain(spotWords({ at: place, on, height, faces: view.faces }, site.units));
+			expect(said).toContain(verdictWords(view));
+			const rows = sheet.split('</tr>').map((row) =>
+				row
+					.replace(/<[^>]*>/g, ' ')
+					.replace(/\s+/g, ' ')
+					.trim()
+			);
+			const early = view.months.map((month) => String(Math.round(month.early!)));
+			expect(rows).toContain(['On, minutes early', ...early].join(' '));
 		});
 		test('has a row for every fixture in the schedule, the stakes and the first night', () => {
 			const rows = (label: string) => html.split(/<\/tr>/).filter((row) => new RegExp(`> ${label}<`).test(row)).length;

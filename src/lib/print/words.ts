@@ -2,8 +2,9 @@
 import type { Plan } from '../domain/plan';
 import type { Fixture } from '../domain/placement';
 import type { Run, RunNode, RunSegment } from '../domain/cable';
-import type { Hours, Yard } from '../domain/yard';
+import type { Hours, Season, Yard } from '../domain/yard';
 import { cables, transformers, type Lamp } from '../domain/shared/catalogue';
+import { dayInWords, hoursInWords } from '../domain/shared/day-words';
 import { modelName as fixtureName } from '../domain/shared/model-name';
 import { formatLength } from '../domain/shared/units';
 
@@ -96,17 +97,14 @@ export function crossingText(segment: RunSegment, plan: Plan): string {
 export const money = (amount: number, currency: string): string =>
 	/^[\p{L}]{2,}$/u.test(currency) ? `${amount.toFixed(2)} ${currency}` : `${currency}${amount.toFixed(2)}`;
 
-/** The hours chosen, in words. */
-export function scheduleText(hours: Hours): string {
-	switch (hours.kind) {
-		case 'dusk-to-dawn':
-			return 'from dusk to dawn';
-		case 'after-dusk':
-			return `from dusk for ${hours.hours} ${hours.hours === 1 ? 'hour' : 'hours'}`;
-		case 'until':
-			return `from dusk until ${hours.clock}`;
-	}
-}
+/** Hours in a sentence: `from dusk until 23:00`, `for 5 hours from dusk`. */
+const hoursText = (hours: Hours): string => `${hours.kind === 'after-dusk' ? 'for ' : ''}${hoursInWords(hours)}`;
+
+/** The hours chosen, in words, and those of the season that has its own. */
+export const scheduleText = (hours: Hours, season: Season | null = null): string =>
+	season
+		? `${hoursText(hours)}; from ${dayInWords(season.from)} to ${dayInWords(season.to)} ${hoursText(season.hours)}`
+		: hoursText(hours);
 
 /**
  * A short code that tells two printouts apart: same answers, same code. FNV-1a (32 bit) over the yard's JSON; not a

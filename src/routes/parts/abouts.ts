@@ -33,11 +33,17 @@ const single: Record<string, readonly string[]> = {
 };
 
 /** Things that no question asks for and a page of the plan sets. */
-const elsewhere: Record<string, { path: '/light/'; title: string }> = {
+interface PageOfPlan {
+	path: '/light/' | '/circuit/draw/';
+	title: string;
+}
+const elsewhere: Record<string, PageOfPlan> = {
 	lamp: { path: '/light/', title: 'After dark' }
 };
-export const pageAbout = (about: About | null): { path: '/light/'; title: string } | null =>
-	(about && elsewhere[about.kind]) ?? null;
+const drawing: PageOfPlan = { path: '/circuit/draw/', title: 'Lay the cable yourself' };
+/** `code`: of the finding; what is said of cable that a person drew is put right where it was drawn. */
+export const pageAbout = (about: About | null, code = ''): PageOfPlan | null =>
+	code.startsWith('cable.drawn-') ? drawing : ((about && elsewhere[about.kind]) ?? null);
 
 /** The page that answers it, or null when there is none. `targetOf` gives what a fixture lights, a flight its walk. */
 export function stepAbout(

@@ -35,6 +35,8 @@ export class Form {
 
 	/** Paths that had an answer while this page was open. */
 	private readonly known = new Set<string>();
+	/** What reads the controls that were shown, by the path of their text: a field may be made of several. */
+	private readonly readBy = new Map<string, TypedField>();
 	private readonly waiting = new Map<string, { run: () => void; timer: ReturnType<typeof setTimeout> }>();
 
 	constructor(readonly step: Place) {}
@@ -57,6 +59,7 @@ export class Form {
 		return session.answers([{ path, item: null, each: undefined, value }], label);
 	}
 	typed(field: TypedField, path: string, stored: unknown): Typed {
+		this.readBy.set(path, field);
 		const id = controlId(path);
 		const known = stored !== undefined && stored !== 'unsure';
 		// An answer that was here and was taken back by undo takes its text with it.
@@ -170,7 +173,7 @@ export class Form {
 			case 'point':
 				return this.value(path) === 'none' ? [] : this.wrongPoint(path);
 			case 'spot':
-				return this.value(path) === 'suggest' ? [] : this.wrongPoint(`${path}.at`);
+				return this.value(path) === 'suggest' ? [] : [...this.wrongPoint(`${path}.at`), ...this.wrongParts(path)];
 			case 'line':
 				return (readDraft(`${path}/points`, isTexts) ?? []).flatMap((texts, index) =>
 					texts.flatMap((text, part) =>
@@ -178,8 +181,12 @@ export class Form {
 					)
 				);
 			default:
-				return [];
+				return this.value(path) === 'unsure' ? [] : this.wrongParts(path);
 		}
+	}
+	/** Controls inside a field: a count of hours, a price, a height. */
+	private wrongParts(path: string): string[] {
+		return [...this.readBy].flatMap(([at, field]) => (/^[/.]/.test(at.replace(path, '')) ? this.wrong(field, at) : []));
 	}
 	private wrongPoint(path: string): string[] {
 		return (['along', 'out'] as const).flatMap((part) => this.wrong(pointLength, `${path}/${part}`));

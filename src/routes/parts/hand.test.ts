@@ -85,7 +85,7 @@ describe('moving a lamp', () => {
 		expect(moveLamp(before, two, a, two[1]!)).toEqual({
 			runs: [
 				{ id: 'run-1', lamps: [b, 'tree/gone'] },
-				{ id: 'run-2', lamps: [c, a, 'tree/lost'] }
+				{ id: 'run-2', lamps: [c, 'tree/lost', a] }
 			]
 		});
 	});

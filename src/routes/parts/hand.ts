@@ -1,6 +1,6 @@
 /** What is set by hand on the circuit page, as the answer `power.circuit` that it makes. Undefined: nothing is left set. */
-import type { Run } from '$lib/domain/cable';
-import type { CircuitChoice, RunChoice } from '$lib/domain/yard';
+import { moveLamp as movedLamp, type Run } from '$lib/domain/cable';
+import { blankYard, type CircuitChoice, type RunChoice } from '$lib/domain/yard';
 
 type Choice = CircuitChoice | undefined;
 /** What a run may have set, besides its lamps. */
@@ -59,29 +59,11 @@ export function freeRun(choice: Choice, runs: readonly Run[], run: Run): Choice 
 	return entry ? tidy({ ...choice, runs: choice?.runs?.filter((one) => one !== entry) }) : choice;
 }
 
-function newId(choice: Choice, runs: readonly Run[]): string {
-	const taken = new Set([...runs, ...(choice?.runs ?? [])].map(({ id }) => id));
-	let number = runs.length + 1;
-	while (taken.has(`run-${number}`)) number++;
-	return `run-${number}`;
-}
-/** A lamp led to another run, or to a run of its own. Both runs then name their lamps. */
-export function moveLamp(choice: Choice, runs: readonly Run[], lamp: string, to: Run | 'own'): Choice {
-	const from = runs.find((run) => lampsOf(run).includes(lamp));
-	if (!from || to === from) return choice;
-	const source = entryOf(choice, runs, from) ?? { id: from.id };
-	const left = lampsOf(from).filter((id) => id !== lamp);
-	// Lamps that are not on the plan just now stay named: they may come back.
-	const absent = (source.lamps ?? []).filter((id) => !lampsOf(from).includes(id));
-	const without = withEntry(choice, { ...source, lamps: [...left, ...absent] });
-	const target: RunChoice =
-		to === 'own'
-			? { id: newId(choice, runs), lamps: [lamp] }
-			: { ...(entryOf(choice, runs, to) ?? { id: to.id }), lamps: [...lampsOf(to), lamp] };
-	const absentThere =
-		to === 'own' ? [] : (entryOf(choice, runs, to)?.lamps ?? []).filter((id) => !lampsOf(to).includes(id));
-	return tidy(withEntry(without, { ...target, lamps: [...new Set([...target.lamps!, ...absentThere])] }));
-}
+/** A lamp led to another run, or to a run of its own. Both runs then name their lamps; cable drawn to the lamp goes. */
+export const moveLamp = (choice: Choice, runs: readonly Run[], lamp: string, to: Run | 'own'): Choice => {
+	const yard = { ...blankYard(), power: choice ? { circuit: choice } : {} };
+	return movedLamp(yard, runs, lamp, to === 'own' ? 'new' : to.id) ?? undefined;
+};
 
 /** The transformer's size set, or with null left to the plan. */
 export function setTransformer(choice: Choice, voltAmps: number | null): Choice {

@@ -115,19 +115,86 @@ export function findPlaces(text: string, most = 6): PlaceOnEarth[] {
 	].slice(0, most);
 }
 
-/**
- * Latitude and longitude in degrees, north and east positive, as written on a map: `45.52, -122.68` or
- * `45.52 N 122.68 W`. Null when the text is not a pair of coordinates within range.
- */
-export function readCoordinates(text: string): { latitude: number; longitude: number } | null {
-	const match =
-		/^\s*([-−+]?\d{1,3}(?:\.\d+)?)\s*°?\s*([NS])?\s*[,;\s]\s*([-−+]?\d{1,3}(?:\.\d+)?)\s*°?\s*([EW])?\s*$/iu.exec(text);
+/** The places that keep a zone's time: where a device with that clock may be. */
+export const placesInZone = (timeZone: string, most = 6): PlaceOnEarth[] =>
+	places.filter((place) => place.timeZone === timeZone).slice(0, most);
+
+const mark = (digits: string) => `([-−+]?\\d{1,3}(?:${digits}\\d+)?)`;
+/** Two numbers as on a map; with decimal commas they stand apart by a semicolon, a space, or a comma and a space. */
+const pairs = [
+	new RegExp(`^\\s*${mark('\\.')}\\s*°?\\s*([NS])?\\s*[,;\\s]\\s*${mark('\\.')}\\s*°?\\s*([EW])?\\s*$`, 'iu'),
+	new RegExp(`^\\s*${mark(',')}\\s*°?\\s*([NS])?\\s*(?:;|,?\\s)\\s*${mark(',')}\\s*°?\\s*([EW])?\\s*$`, 'iu')
+];
+interface Coordinates {
+	latitude: number;
+	longitude: number;
+}
+function pairIn(text: string): Coordinates | null {
+	const match = pairs.map((pair) => pair.exec(text)).find((one) => one !== null);
 	if (!match) return null;
 	const [, first = '', northSouth, second = '', eastWest] = match;
-	const number = (digits: string) => Number(digits.replace('−', '-'));
-	const latitude = number(first) * (northSouth?.toUpperCase() === 'S' ? -1 : 1);
-	const longitude = number(second) * (eastWest?.toUpperCase() === 'W' ? -1 : 1);
-	return Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180 ? { latitude, longitude } : null;
+	const number = (digits: string) => Number(digits.replace('−', '-').replace(',', '.'));
+	return {
+		latitude: number(first) * (northSouth?.toUpperCase() === 'S' ? -1 : 1),
+		longitude: number(second) * (eastWest?.toUpperCase() === 'W' ? -1 : 1)
+	};
+}
+const isOnEarth = ({ latitude, longitude }: Coordinates) => Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180;
+
+/**
+ * Latitude and longitude in degrees, north and east positive, as written on a map: `45.52, -122.68`, `45,52; -122,68` or
+ * `45.52 N 122.68 W`. Null when the text is not a pair of coordinates within range.
+ */
+export function readCoordinates(text: string): Coordinates | null {
+	const pair = pairIn(text);
+	return pair && isOnEarth(pair) ? pair : null;
+}
+/** What is wrong with a text that reads as coordinates and lies off the earth; null for any other. */
+export function offEarth(text: string): string | null {
+	const pair = pairIn(text);
+	if (!pair || isOnEarth(pair)) return null;
+	const swapped = isOnEarth({ latitude: pair.longitude, longitude: pair.latitude });
+	return `Latitude goes from −90 to 90 degrees, longitude from −180 to 180.${swapped ? ' Latitude comes first: the two may have changed places.' : ''}`;
+}
+
+/** Does this device know a time zone by that name? */
+export function isZone(timeZone: string): boolean {
+	try {
+		new Intl.DateTimeFormat('en', { timeZone }).resolvedOptions();
+		return true;
+	} catch (error) {
+		// The only way to ask.
+		if (error instanceof RangeError) return false;
+		throw error;
+	}
+}
+/** Hours by which the clocks of a zone are ahead of UTC in January: near enough to tell one side of the earth from another. */
+function hoursAhead(timeZone: string): number {
+	const january = Date.UTC(2027, 0, 15, 12);
+	const parts = new Intl.DateTimeFormat('en', {
+		timeZone,
+		day: 'numeric',
+		hour: 'numeric',
+		minute: 'numeric',
+		hourCycle: 'h23'
+	}).formatToParts(january);
+	const part = (type: string) => Number(parts.find((each) => each.type === type)?.value);
+	return (part('day') - 15) * 24 + part('hour') + part('minute') / 60 - 12;
+}
+/** Clocks are seldom further than this from the sun, hours. */
+const farFromSun = 2.5;
+const apart = (a: number, b: number): number => Math.abs(((((a - b) % 360) + 540) % 360) - 180);
+
+/**
+ * A first guess at the zone of a place told by coordinates: the device's own where its clock fits the sun there, else that of the
+ * nearest place of the list. The person may choose another.
+ */
+export function guessZone({ latitude, longitude }: Coordinates, device: string): string {
+	if (isZone(device) && apart(hoursAhead(device) * 15, longitude) <= farFromSun * 15) return device;
+	const shrink = Math.cos((latitude * Math.PI) / 180);
+	const distance = (place: PlaceOnEarth) =>
+		Math.hypot(place.latitude - latitude, apart(place.longitude, longitude) * shrink);
+	return places.reduce((near, place) => (distance(place) < distance(near) ? place : near)).timeZone;
 }
 
 /** `45.52° N, 122.68° W` */

@@ -1,4 +1,4 @@
-/** Changes made on the circuit page: what was done last is said, with the way back, until something else is changed. */
+/** Changes made on the pages of the circuit and the hours: what was done last is said, with the way back, until something else is changed. */
 import { tick } from 'svelte';
 import type { Advice } from '$lib/domain/shared/findings';
 import type { CircuitChoice, Yard } from '$lib/domain/yard';
@@ -37,8 +37,8 @@ class Taken {
 		this.place?.focus();
 	}
 
-	/** Takes an advice, as one change that one undo takes back. */
-	take({ changes, label }: Advice): Promise<void> {
+	/** Takes an advice, or another change that is offered, as one that one undo takes back. */
+	take({ changes, label }: Pick<Advice, 'changes' | 'label'>): Promise<void> {
 		this.#change(changes, label);
 		return this.#focus();
 	}

@@ -10,7 +10,7 @@ export type ReadFigure =
 	{ ok: true; value: number; understood: string } | { ok: false; message: string; suggestions: string[] };
 
 /** What is written after a number of each unit; parts of one are written as percent. */
-const after = { m: '', deg: '°', ratio: 'to 1', share: '%' } as const;
+const after = { m: '', deg: '°', ratio: 'to 1', share: '%', ground: 'times open ground' } as const;
 const tidy = (value: number): number => Number(value.toFixed(7));
 
 export function readFigure(key: SettableKey, text: string, units: UnitSystem): ReadFigure {
@@ -20,7 +20,8 @@ export function readFigure(key: SettableKey, text: string, units: UnitSystem): R
 		return read.ok ? { ok: true, value: read.metres, understood: read.understood } : read;
 	}
 	const scale = unit === 'share' ? 100 : 1;
-	const read = readNumber(text, { min: -Infinity, max: Infinity }, after[unit]);
+	const bare = unit === 'ground' ? text.replace(/\s*times\s*$/i, '') : text;
+	const read = readNumber(bare, { min: -Infinity, max: Infinity }, after[unit]);
 	if (!read.ok) return { ...read, suggestions: [] };
 	const value = tidy(read.value / scale);
 	const words = (figure: number): string => formatFigure(figure, unit, units);

@@ -11,7 +11,7 @@ const parts: readonly [title: string, prefixes: readonly string[]][] = [
 	['The light itself', ['light', 'spill', 'glare', 'warm', 'lamp']],
 	['A limit to keep to', ['budget']],
 	['Transformer', ['supply']],
-	['Cable', ['cable']],
+	['Cable', ['cable', 'ground']],
 	['Sensor and hours', ['sensor', 'hours']],
 	['Digging', ['dig']]
 ];

@@ -25,14 +25,15 @@ export function assembleRuns(layout: Layout, supplyAt: Point, fixtures: readonly
 		const nodes = nodesOf(laid, chosen, supplyAt, fixtures);
 		if (nominal.ok)
 			nodes[0]!.working = terminalWorking(nominal.volts[0]!, chosen.tapVolts, choice.transformer, tapVoltAmps);
-		const segments = laid.segments.map(({ from, to, length, route }, s): RunSegment => ({
+		const segments = laid.segments.map(({ from, to, length, route, byHand }, s): RunSegment => ({
 			from: nodes[from]!.id,
 			to: nodes[to]!.id,
 			length,
 			ohms: loopOhms(ohmsPerKm, length),
 			amps: nominal.ok ? nominal.segmentAmps[s]! : null,
 			path: route.path,
-			crossings: route.crossings
+			crossings: route.crossings,
+			...(byHand && { byHand })
 		}));
 		return {
 			id: laid.shape.id,

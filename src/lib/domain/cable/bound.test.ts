@@ -83,12 +83,12 @@ describe('the bound of a plan', { timeout: 600_000 }, () => {
 			const yard = { ...blankYard(), power: circuit ? { circuit } : {} };
 			const { supply, runs } = layCable(site, fixtures, yard);
 			if (runs.length === 0) continue;
-			const { length, bound, gap, links, trench, trenchApart } = supply!.route!;
+			const { length, bound, gap, links, trench, trenchApart, savedBySharing } = supply!.route!;
 			expect(bound, `seed ${seed}`).toBeLessThanOrEqual(length + 1e-9);
 			expect(gap).toBeCloseTo(length / bound - 1, 9);
 			expect(metres(links.map(({ length: one }) => ({ a: 0, b: 0, length: one })))).toBeCloseTo(bound, 9);
-			expect(trench).toBeLessThanOrEqual(trenchApart + 1e-9);
-			expect(trenchApart).toBeLessThanOrEqual(length + 1e-9);
+			expect(trench).toBeLessThanOrEqual(length + 1e-9);
+			expect(savedBySharing).toBe(trenchApart - trench);
 			const joined = new Set(links.flatMap(({ from, to }) => [from, to]));
 			const lamps = runs.flatMap(({ nodes }) => nodes.flatMap(({ fixture }) => fixture ?? []));
 			expect([...joined].filter((id) => id !== 'supply').toSorted()).toEqual(lamps.toSorted());
@@ -103,7 +103,8 @@ describe('the bound of a plan', { timeout: 600_000 }, () => {
 			const { fixtures } = placeFixtures(site, yard);
 			const { route } = layCable(site, fixtures, yard).supply!;
 			expect(route!.gap).toBeGreaterThanOrEqual(0);
-			expect(route!.gap).toBeLessThan(0.2);
+			// Cables that follow each other are longer than the shortest tree, and dig less than it measures.
+			expect(route!.trench).toBeLessThan(route!.bound);
 		}
 	);
 });

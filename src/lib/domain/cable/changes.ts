@@ -2,6 +2,7 @@
 import type { Feed } from '../circuit';
 import type { Advice } from '../shared/findings';
 import type { CircuitChoice, RunChoice, Yard } from '../yard';
+import { lampsOfLinks } from './drawn-links';
 import { runChoices } from './hand';
 import type { LaidRun, Layout } from './layout';
 
@@ -36,7 +37,7 @@ export function withChange(yard: Yard, change: Change): Yard {
 const lampsOf = ({ shape }: LaidRun): string[] => shape.loads.map(({ id }) => id);
 
 /** An id of the form `run-7` that no run bears. */
-function freeId(taken: readonly string[]): string {
+export function freeId(taken: readonly string[]): string {
 	let n = 1;
 	while (taken.includes(`run-${n}`)) n++;
 	return `run-${n}`;
@@ -57,11 +58,14 @@ export function changedRun(yard: Yard, { runs }: Pick<Layout, 'runs'>, id: strin
 		});
 	if (!groups) return next([{ ...own, ...held } as RunChoice]);
 	const taken = [...choices.map((one) => one.id), ...runs.map(({ shape }) => shape.id)];
-	const { feed: _, ...kept } = own;
+	const { feed: _, links = [], ...kept } = own;
 	const parts = groups.map((lamps, k) => {
 		const partId = k === 0 ? id : freeId(taken);
 		taken.push(partId);
-		return { ...kept, ...held, id: partId, lamps: [...lamps] } as RunChoice;
+		// Cable drawn from one part to another goes with the split.
+		const drawn = links.filter((link) => lampsOfLinks([link]).every((lamp) => lamps.includes(lamp)));
+		const within = drawn.length > 0 ? { links: drawn } : {};
+		return { ...kept, ...held, ...within, id: partId, lamps: [...lamps] } as RunChoice;
 	});
 	return next(parts);
 }

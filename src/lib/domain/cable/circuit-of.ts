@@ -1,10 +1,12 @@
 /** The circuit for a ground and answers: lamps shared out, cable, taps and transformer chosen. */
 import { chooseSupply, type CableSystem, type ChooseOptions, type TransformerOption } from '../circuit';
+import { shareTrenches } from './bundle-layout';
 import type { Finding } from '../shared/findings';
 import { rules } from '../shared/rules';
 import type { Fixture } from '../placement';
 import type { Yard } from '../yard';
-import { handRuns, handTransformer, type Hand } from './hand';
+import type { Bending } from './drawn-way';
+import { handRuns, handTransformer, withDrawn, type Hand } from './hand';
 import { layingOf } from './laid';
 import { layOut, stops, type Layout } from './layout';
 import { chooseOptions, connectorPrice, ownedTransformer, transformerOption } from './loads';
@@ -19,6 +21,8 @@ export interface Wired {
 	reached: readonly number[];
 	mountHeight: number;
 	system: CableSystem;
+	/** What cables bent by hand run into. */
+	bending: Bending;
 }
 export interface Circuit {
 	layout: Layout | null;
@@ -30,11 +34,12 @@ export interface Circuit {
 }
 
 function withOptions(wired: Wired, yard: Yard, only: TransformerOption | null): Circuit {
-	const { routes, fixtures, reached, mountHeight, system } = wired;
+	const { routes, fixtures, reached, mountHeight, system, bending } = wired;
 	const options: ChooseOptions = chooseOptions(system, yard, only);
-	const hand = handRuns(yard, fixtures, reached, system);
+	const hand = withDrawn(handRuns(yard, fixtures, reached, system), { routes, bending });
 	const laying = layingOf({ routes, fixtures, mountHeight, connectorPrice: connectorPrice(yard) });
-	const layout = layOut(laying, hand, options);
+	const apart = layOut(laying, hand, options);
+	const layout = apart && shareTrenches(apart, laying, hand, options);
 	const transformer = layout?.choice.transformer ?? chooseSupply([], options).transformer;
 	return { layout, transformer, hand, owned: false, findings: [] };
 }

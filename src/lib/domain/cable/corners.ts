@@ -1,5 +1,5 @@
 import type { Point } from '../shared/geometry';
-import type { Obstacle } from './obstacles';
+import type { Shape } from './obstacles';
 
 /** A corner of an obstacle at its clearance: the only places at which a shortest way bends. */
 export interface Corner {
@@ -40,7 +40,11 @@ function bend(p: Point, from: number, turn: number, distance: number, parts: num
 }
 
 /** Corners of an obstacle grown by `distance` metres; one turning more than a right angle is cut into two or three. */
-export function cornersOf(o: Obstacle, distance: number, { free, isFine = false }: Wanted = {}): Corner[] {
+export function cornersOf(
+	o: Pick<Shape, 'ring' | 'round'>,
+	distance: number,
+	{ free, isFine = false }: Wanted = {}
+): Corner[] {
 	const times = isFine ? finer : 1;
 	if (o.round) return bend(o.round.at, Math.PI / 2, 2 * Math.PI, o.round.radius + distance, trunkSides * times, free);
 	return o.ring.flatMap((p, i) => {

@@ -1,7 +1,17 @@
-import { directionAt, distance, leftOf, moved, nearestOnLine, pointAt, type Point } from '../shared/geometry';
-import type { Site, Strip } from '../site';
+import {
+	directionAt,
+	distance,
+	leftOf,
+	moved,
+	nearestOnLine,
+	pointAt,
+	segmentMeeting,
+	sidesOf,
+	type Point
+} from '../shared/geometry';
+import type { Crossing, Site, Strip } from '../site';
 import { beyondEdge, type Ground } from './ground';
-import { nearestOn } from './obstacles';
+import { boundaryDistance, insideOf, nearestOn, type Obstacle } from './obstacles';
 import type { SegmentCrossing } from './types';
 
 /** A way under paving, from one side to the other. */
@@ -39,20 +49,37 @@ function boreStations(strip: Strip, terminals: readonly Point[]): number[] {
 	return kept;
 }
 
+/** Its two ends in open ground, moved clear of the edge, or what keeps them from it. */
+type Ends = { from: Point; to: Point; obstacle: number } | { blockedBy: string };
+function endsIn(ground: Ground, strip: Strip, left: Point, right: Point): Ends {
+	const obstacle = ground.obstacles.findIndex((o) => o.kind === strip.kind && o.id === strip.id);
+	const own = ground.obstacles[obstacle];
+	if (!own) return { blockedBy: strip.name };
+	const outside = (p: Point) => {
+		const near = nearestOn(own, p);
+		return near.inside || near.distance < beyondEdge ? moved(near.at, near.outward, beyondEdge) : p;
+	};
+	const from = outside(left);
+	const to = outside(right);
+	if ([from, to].every((p) => ground.free(p, -1)) && ground.open(from, to, null, null, obstacle))
+		return { from, to, obstacle };
+	const inTheWay = ground.obstacles.find(
+		(o) =>
+			o !== own &&
+			([from, to].some((p) => insideOf(o, p.x, p.y) || boundaryDistance(o, p.x, p.y) < o.clearance) ||
+				segmentsOf(o).some(([p, q]) => segmentMeeting(from, to, p, q) !== null))
+	);
+	return { blockedBy: (inTheWay ?? own).name || (inTheWay ?? own).kind };
+}
+const segmentsOf = ({ ring }: Obstacle) => (ring.length < 2 ? [] : sidesOf(ring));
+
 /** Declared crossings and bores that could be made, both ends in open ground and nothing else in between. */
 export function portalsOf(site: Site, ground: Ground, terminals: readonly Point[]): Portal[] {
 	const portals: Portal[] = [];
 	const add = (strip: Strip, left: Point, right: Point, crossing: string | null, kind: SegmentCrossing['kind']) => {
-		const obstacle = ground.obstacles.findIndex((o) => o.kind === strip.kind && o.id === strip.id);
-		const o = ground.obstacles[obstacle];
-		if (!o) return;
-		const outside = (p: Point) => {
-			const near = nearestOn(o, p);
-			return near.inside || near.distance < beyondEdge ? moved(near.at, near.outward, beyondEdge) : p;
-		};
-		const from = outside(left);
-		const to = outside(right);
-		if (![from, to].every((p) => ground.free(p, -1)) || !ground.open(from, to, null, null, obstacle)) return;
+		const ends = endsIn(ground, strip, left, right);
+		if ('blockedBy' in ends) return;
+		const { from, to, obstacle } = ends;
 		const length = distance(from, to);
 		portals.push({ from, to, obstacle, crossing: { strip: strip.id, crossing, kind, length } });
 	};
@@ -67,3 +94,21 @@ export function portalsOf(site: Site, ground: Ground, terminals: readonly Point[
 	}
 	return portals;
 }
+
+/** A crossing that was declared and cannot be used, and what its ends come out in or too near to. */
+export interface DeadCrossing {
+	strip: Strip;
+	crossing: Crossing;
+	blockedBy: string;
+}
+/** Declared crossings whose ends are not both in open ground within the lot, or with something else in between. */
+export const deadCrossings = (site: Site, ground: Ground): DeadCrossing[] =>
+	site.strips.flatMap((strip) =>
+		strip.crossings.flatMap((crossing) => {
+			const ends = endsIn(ground, strip, crossing.left, crossing.right);
+			if ('blockedBy' in ends) return [{ strip, crossing, blockedBy: ends.blockedBy }];
+			const { leftBoundary, rightBoundary, street } = site;
+			const outside = [ends.from, ends.to].some(({ x, y }) => x < leftBoundary || x > rightBoundary || y > street);
+			return outside ? [{ strip, crossing, blockedBy: '' }] : [];
+		})
+	);

@@ -22,13 +22,15 @@ function openGround(lamps: readonly Point[], model?: (k: number) => string, apar
 	const isApart = (a: number, b: number) => apart !== undefined && apart.includes(a) && apart.includes(b) && a !== b;
 	const length = (a: number, b: number) =>
 		isApart(a, b) ? Infinity : Math.hypot(at[a]!.x - at[b]!.x, at[a]!.y - at[b]!.y);
+	const route: Routes['route'] = (a, b) =>
+		isApart(a, b) ? null : { cost: length(a, b), length: length(a, b), path: [at[a]!, at[b]!], crossings: [] };
 	const routes: Routes = {
 		size,
 		costs: Float64Array.from({ length: size * size }, (_, k) => length(Math.floor(k / size), k % size)),
 		length,
 		anyLength: length,
-		route: (a, b) =>
-			isApart(a, b) ? null : { cost: length(a, b), length: length(a, b), path: [at[a]!, at[b]!], crossings: [] }
+		anyRoute: route,
+		route
 	};
 	const fixtures = lamps.map((p, k) => fixtureOf(`f-${k + 1}`, `P${k + 1}`, p, model?.(k)));
 	return layingOf({ routes, fixtures, mountHeight, connectorPrice });

@@ -3,7 +3,15 @@
  * takes is laid out.
  */
 import type { Feed, RunShape } from '../circuit';
-import { branchesAt, cableLength, layingCost, type LaidSegment, type LaidWay, type Laying } from './laid';
+import {
+	branchesAt,
+	cableLength,
+	layingCost,
+	type LaidRoute,
+	type LaidSegment,
+	type LaidWay,
+	type Laying
+} from './laid';
 
 /** By lamp or supply: those that hang from it, or are joined to it; terminal 0 is the supply. */
 export type Hanging = ReadonlyMap<number, readonly number[]>;
@@ -13,6 +21,13 @@ export interface Draft {
 	feed: Feed;
 	terminals: number[];
 	from: number[];
+	/** By place after the first, as `from`: where the person drew the cable to it; null, or none at all: the plan's own way. */
+	drawn?: readonly (DrawnCable | null)[];
+}
+/** A cable that the person drew: led from bend to bend, or by the plan's own way. */
+export interface DrawnCable {
+	route: LaidRoute;
+	isBent: boolean;
 }
 
 /** Along a tree, level by level. */
@@ -73,7 +88,9 @@ function scratchFor(places: number): typeof scratch {
 
 /** Metres of trench from the place before to place `p`. */
 const trenchTo = (draft: Draft, p: number, { routes }: Laying): number =>
-	isAtHub(draft, p) ? 0 : routes.length(draft.terminals[draft.from[p - 1]!]!, draft.terminals[p]!);
+	isAtHub(draft, p)
+		? 0
+		: (draft.drawn?.[p - 1]?.route.length ?? routes.length(draft.terminals[draft.from[p - 1]!]!, draft.terminals[p]!));
 
 /** The way with this draft: what it costs beside its cable is digging and branches. */
 export function drafted(id: string, draft: Draft, laying: Laying): Drafted {
@@ -105,9 +122,14 @@ export function lay({ draft, shape }: Drafted, { routes, fixtures }: Laying): La
 	const { feed, terminals } = draft;
 	const segments = shape.segments.map(({ from, to, metres }): LaidSegment => {
 		const terminal = terminals[to]!;
+		const drawn = draft.drawn?.[to - 1];
+		if (drawn) {
+			const bent = drawn.isBent && ({ isBent: true } as const);
+			return { from, to, length: metres, route: drawn.route, byHand: true, ...bent };
+		}
 		if (!isAtHub(draft, to)) return { from, to, length: metres, route: routes.route(terminals[from]!, terminal)! };
 		const { at } = fixtures[terminal - 1]!;
-		return { from, to, length: metres, route: { cost: 0, length: 0, path: [at, at], crossings: [] } };
+		return { from, to, length: metres, route: { length: 0, path: [at, at], crossings: [] } };
 	});
 	return {
 		nodes: terminals.map((terminal, place) => ({ terminal, bare: feed === 'hub' && place === 1 })),

@@ -4,6 +4,9 @@ import { transformers } from '../shared/catalogue';
 import type { Assumption, Finding } from '../shared/findings';
 import type { Fixture } from '../placement';
 import type { CircuitChoice, RunChoice, Yard } from '../yard';
+import type { Draft } from './drafts';
+import { drawnRun, type Fields, type Said } from './drawn';
+import { lampsOfLinks, sortLinks, type Drawn, type Unused } from './drawn-links';
 import type { HandSet } from './types';
 import { called, fedWords, listed } from './wording';
 
@@ -16,6 +19,13 @@ export interface HandRun {
 	size: CableSize | null;
 	tapVolts: number | null;
 	feed: Feed | null;
+	/** Cables drawn between its terminals. */
+	links: Drawn[];
+	/** What they make of it; null where none is drawn, or none can be used. */
+	drawn: Draft | null;
+	/** What is to be said of the cables drawn, and those that are not used. */
+	said: Said[];
+	unused: Unused[];
 }
 export interface Hand {
 	/** Those that feed a lamp, in the person's order. */
@@ -42,9 +52,22 @@ export function handTransformer({ power }: Yard): (typeof transformers)[number] 
 	return transformers.reduce((best, model) => (off(model.voltAmps) < off(best.voltAmps) ? model : best));
 }
 
+/** Ids of the runs of choices, by place: one that is borne already gets a number. */
+export function handIds(choices: readonly RunChoice[]): string[] {
+	const ids = new Set<string>();
+	for (const choice of choices) {
+		let { id } = choice;
+		for (let n = 2; ids.has(id); n++) id = `${choice.id}-${n}`;
+		ids.add(id);
+	}
+	return [...ids];
+}
+
 /**
- * Lamps shared out as the person has it: each to the first run that names it; what nobody names to the first run that names
- * none, or else to the plan. A run without lamps is left out.
+ * Lamps shared out as the person has it: each to the first run that lists it. Of those that none lists, a run without a list
+ * feeds the ones that its links name, the first such run before the next; what is left goes to the first run without a list,
+ * or else to the plan. So drawing cable for the only run takes no light from it, and a run that is given by its links alone is
+ * fed as drawn beside one that feeds all the rest. A run without lamps is left out.
  */
 export function handRuns(
 	yard: Yard,
@@ -54,30 +77,44 @@ export function handRuns(
 ): Hand {
 	const choices = runChoices(yard);
 	const terminal = new Map(reached.map((one) => [fixtures[one - 1]!.id, one]));
-	const ids = new Set<string>();
+	const lights = { placed: new Set(fixtures.map(({ id }) => id)), terminal };
+	const ids = handIds(choices);
 	const taken = new Set<number>();
-	const byRun = choices.map(({ lamps = [] }) =>
+	const take = (lamps: readonly string[]): number[] =>
 		lamps.flatMap((id) => {
 			const one = terminal.get(id);
 			if (one === undefined || taken.has(one)) return [];
 			taken.add(one);
 			return [one];
-		})
-	);
+		});
+	const byRun = choices.map(({ lamps = [] }) => take(lamps));
+	choices.forEach(({ lamps, links }, k) => {
+		if (lamps === undefined) byRun[k] = take(lampsOfLinks(links));
+	});
 	const left = reached.filter((one) => !taken.has(one));
 	const catchAll = choices.findIndex(({ lamps }) => lamps === undefined);
-	if (catchAll >= 0) byRun[catchAll] = left;
+	if (catchAll >= 0) byRun[catchAll]!.push(...left);
 	const runs = choices.flatMap((choice, k): HandRun[] => {
-		let { id } = choice;
-		for (let n = 2; ids.has(id); n++) id = `${choice.id}-${n}`;
-		ids.add(id);
 		const members = byRun[k]!.toSorted((a, b) => a - b);
+		if (members.length === 0) return [];
 		const size = sizesKnown(system).find((one) => one.size === choice.size) ?? null;
 		const tapVolts = choice.tap ?? null;
-		return members.length > 0 ? [{ id, choice, members, size, tapVolts, feed: choice.feed ?? null }] : [];
+		const { drawn: links, unused } = sortLinks(choice.links, members, lights);
+		const held = { size, tapVolts, feed: choice.feed ?? null };
+		return [{ id: ids[k]!, choice, members, ...held, links, unused, drawn: null, said: [] }];
 	});
-	return { runs, rest: catchAll >= 0 ? [] : left, ids };
+	return { runs, rest: catchAll >= 0 ? [] : left, ids: new Set(ids) };
 }
+
+/** With the runs that were drawn laid out over the ground. */
+export const withDrawn = (hand: Hand, fields: Fields): Hand => ({
+	...hand,
+	runs: hand.runs.map((run) => {
+		if (run.links.length === 0) return run;
+		const { draft, said, unused } = drawnRun(run.members, run.links, fields);
+		return { ...run, drawn: draft, said, unused: [...run.unused, ...unused] };
+	})
+});
 
 /**
  * Places of all runs, hand-set ones first in their order; but one whose id holds a number (`run-2`) keeps that place while
@@ -103,16 +140,17 @@ export function ownId(place: number, count: number, taken: ReadonlySet<string>):
 }
 
 /** What of a run was set by hand and could be kept. */
-export const heldBy = ({ choice, size, tapVolts }: HandRun, feed: Feed): HandSet[] => [
+export const heldBy = ({ choice, size, tapVolts, drawn }: HandRun, feed: Feed): HandSet[] => [
 	...(choice.lamps === undefined ? [] : (['lamps'] as const)),
 	...(size === null ? [] : (['cable'] as const)),
 	...(tapVolts === null ? [] : (['tap'] as const)),
-	...(choice.feed === undefined || choice.feed !== feed ? [] : (['feed'] as const))
+	...(choice.feed === undefined || choice.feed !== feed ? [] : (['feed'] as const)),
+	...(drawn === null ? [] : (['route'] as const))
 ];
 
 const circuitOf = ({ power }: Yard): CircuitChoice => power.circuit ?? {};
 
-/** Lamps named that are no longer there; the choice is kept, in case they come back. */
+/** Lamps named that are no longer there, and runs that have none left; the choice is kept, in case they come back. */
 export function handAssumptions(
 	yard: Yard,
 	placed: readonly Fixture[],
@@ -123,7 +161,8 @@ export function handAssumptions(
 	const all = (circuitOf(yard).runs ?? []).flatMap((choice): Assumption[] => {
 		const gone = (choice.lamps ?? []).filter((id) => !there.has(id)).length;
 		const run = runs.find((one) => one.choice === choice);
-		if (!run && gone === 0 && (choice.lamps ?? []).length === 0) return [];
+		const { lamps = [], links = [] } = choice;
+		if (!run && gone === 0 && lamps.length === 0 && links.length === 0) return [];
 		const about = { kind: 'run', id: run?.id ?? choice.id };
 		const name = run ? called(nameOf(run.id)) : `The run you called ${choice.id}`;
 		const lights = gone === 1 ? 'a light that is' : `${gone} lights that are`;
@@ -158,10 +197,11 @@ export function handFindings(
 			);
 		}
 		if (feed !== undefined && feed !== laid.get(run.id)) {
-			say(
-				run.id,
-				`${name} cannot be ${fedWords[feed]}: ${run.members.length < 3 ? 'it has too few lights for that' : 'there is no way for the cables'}. The plan chose for you.`
-			);
+			const why =
+				run.drawn !== null
+					? 'its cables are laid as you drew them. Take those away, or the choice of where it is fed.'
+					: `${run.members.length < 3 ? 'it has too few lights for that' : 'there is no way for the cables'}. The plan chose for you.`;
+			say(run.id, `${name} cannot be ${fedWords[feed]}: ${why}`);
 		}
 	}
 	const wanted = circuitOf(yard).transformerVoltAmps;

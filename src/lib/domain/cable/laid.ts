@@ -11,13 +11,19 @@ export interface LaidNode {
 	terminal: number;
 	bare: boolean;
 }
+/** Where a cable lies, however its way was found. */
+export type LaidRoute = Omit<Route, 'cost'>;
 /** `from` and `to` are places in the run's nodes; segment k leads to node k + 1. */
 export interface LaidSegment {
 	from: number;
 	to: number;
 	/** Metres of cable laid: path, slack at both ends, the rise to the transformer; to the centimetre. */
 	length: number;
-	route: Route;
+	route: LaidRoute;
+	/** Drawn by the person. */
+	byHand?: true;
+	/** Bent by the person too: it lies nowhere else. */
+	isBent?: true;
 }
 /** A way to lay a run: the supply first, each node after the one it hangs from. */
 export interface LaidWay {
@@ -75,3 +81,13 @@ const perBranch = 2;
 /** What laying costs beside the cable: digging so many metres, and branches. */
 export const layingCost = (trench: number, branches: number, connectorPrice: number): number =>
 	trench * trenchPricePerMetre + perBranch * connectorPrice * branches;
+
+/** Currency: of the connectors at a way's branches. */
+export function branchPrice({ nodes, segments }: Pick<LaidWay, 'nodes' | 'segments'>, connectorPrice: number): number {
+	const met = new Int32Array(nodes.length);
+	for (const { from, to } of segments) {
+		met[from]!++;
+		met[to]!++;
+	}
+	return perBranch * connectorPrice * branchesAt(met, nodes.length);
+}

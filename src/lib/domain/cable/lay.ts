@@ -1,6 +1,7 @@
 import { distance, segmentMeeting, type Point } from '../shared/geometry';
 import type { Assumption, Finding } from '../shared/findings';
 import { rules } from '../shared/rules';
+import { figuresOf } from '../shared/settings';
 import { formatLength } from '../shared/units';
 import { sizeName } from '../circuit';
 import { placeFixtures, type Fixture } from '../placement';
@@ -9,9 +10,11 @@ import type { Yard } from '../yard';
 import { adviceFor, type Attempt } from './advice';
 import { assembleRuns } from './assemble';
 import { circuitOf, type Circuit, type Wired } from './circuit-of';
-import { layingCosts } from './costs';
+import { layingCostsOf, type LayingCosts } from './costs';
 import { supplyWorking } from './describe';
-import { makeGround, type Ground, type Terminal } from './ground';
+import { Bends } from './drawn-way';
+import { drawnAssumptions, drawnFindings, type Calling } from './drawn-words';
+import type { Ground, Terminal } from './ground';
 import { handAssumptions, handFindings } from './hand';
 import { systemOf } from './loads';
 import { circuitNotes } from './notes';
@@ -19,14 +22,13 @@ import { obstaclesOf, waterRings, type Obstacle } from './obstacles';
 import { findRoutes, type Routes } from './paths';
 import { routeLength } from './route-length';
 import { runnersUp } from './runners-up';
-import { siteSupply, type SupplySpot } from './supply';
+import { groundOf } from './standing';
+import { siteSupply } from './supply';
+import { supplyReach, type SupplySpot } from './supply-spot';
 import type { Cabling, Run } from './types';
 import { wayFindings } from './ways';
 import { listed } from './wording';
 import { problemFinding, runNameOf } from './words';
-
-/** Metres of paving or porch that may lie between the transformer's wall and the ground its cables go into. */
-const supplyReach = 2;
 
 interface Ways {
 	ground: Ground;
@@ -42,19 +44,20 @@ interface Ways {
 interface Search {
 	walls: boolean;
 	isFine: boolean;
+	costs: LayingCosts;
 }
-function waysFrom(site: Site, spot: SupplySpot, fixtures: readonly Fixture[], { walls, isFine }: Search): Ways {
-	const ground = makeGround(obstaclesOf(site, walls), isFine);
+function waysFrom(site: Site, spot: SupplySpot, fixtures: readonly Fixture[], { walls, isFine, costs }: Search): Ways {
+	const ground = groundOf(site, walls, isFine);
 	const terminals = [ground.terminal(spot.at, supplyReach), ...fixtures.map((fixture) => ground.terminal(fixture.at))];
-	const routes = findRoutes(site, ground, terminals, layingCosts, layingCosts.run);
+	const routes = findRoutes(site, ground, terminals, costs, costs.run);
 	const reached = fixtures.flatMap((_, k) => (Number.isFinite(routes.costs[k + 1]!) ? [k + 1] : []));
 	return { ground, terminals, routes, reached, underWalls: !walls };
 }
 /** With more and more effort, until every light is reached: last of all under garden walls. */
-function findWays(site: Site, spot: SupplySpot, fixtures: readonly Fixture[]): Ways {
-	let best = waysFrom(site, spot, fixtures, { walls: true, isFine: false });
-	const tryOut = (search: Search) => {
-		const ways = waysFrom(site, spot, fixtures, search);
+function findWays(site: Site, spot: SupplySpot, fixtures: readonly Fixture[], costs: LayingCosts): Ways {
+	let best = waysFrom(site, spot, fixtures, { walls: true, isFine: false, costs });
+	const tryOut = (search: Omit<Search, 'costs'>) => {
+		const ways = waysFrom(site, spot, fixtures, { ...search, costs });
 		if (ways.reached.length > best.reached.length) best = ways;
 	};
 	const unreached = () => fixtures.length - best.reached.length;
@@ -66,11 +69,6 @@ function findWays(site: Site, spot: SupplySpot, fixtures: readonly Fixture[]): W
 
 const crosses = (o: Obstacle, a: Point, b: Point): boolean =>
 	o.ring.some((p, i) => segmentMeeting(a, b, p, o.ring[(i + 1) % o.ring.length]!) !== null);
-
-const middleOf = (fixtures: readonly Fixture[]): Point => ({
-	x: fixtures.reduce((sum, { at }) => sum + at.x, 0) / fixtures.length,
-	y: fixtures.reduce((sum, { at }) => sum + at.y, 0) / fixtures.length
-});
 
 /**
  * Fixtures by distance from the transformer, to the micrometre, then from the front out: an order that a mirror keeps, so
@@ -162,12 +160,14 @@ interface Grounds extends Wired {
 	ways: Ways;
 }
 function groundsOf(site: Site, placed: readonly Fixture[], yard: Yard): Grounds | null {
-	const spot = siteSupply(site, yard, middleOf(placed));
+	const spot = siteSupply(site, yard, placed);
 	if (!spot) return null;
 	const fixtures = nearestFirst(spot.at, placed);
-	const ways = findWays(site, spot, fixtures);
+	const ways = findWays(site, spot, fixtures, layingCostsOf(figuresOf(yard.rules).figures));
 	const { routes, reached } = ways;
-	return { site, spot, ways, fixtures, routes, reached, mountHeight: spot.mountHeight, system: systemOf(site, yard) };
+	const bending = new Bends(site, ways.ground, ways.terminals).way;
+	const { mountHeight } = spot;
+	return { site, spot, ways, fixtures, routes, reached, mountHeight, system: systemOf(site, yard), bending };
 }
 
 /** Lays the circuit out for changed answers: over the same ground, or from new where the lamps are others. */
@@ -195,8 +195,18 @@ function circuitFindings(grounds: Grounds, circuit: Circuit, yard: Yard): Findin
 	});
 	const feeds = new Map(layout.runs.map(({ shape }) => [shape.id, shape.feed ?? 'end']));
 	const nameOf = (id: string) => runNameOf(layout.runs, id);
-	return [...handFindings(yard, circuit.hand, system, feeds, nameOf), ...problems, ...circuitNotes(layout, fixtures)];
+	return [
+		...handFindings(yard, circuit.hand, system, feeds, nameOf),
+		...drawnFindings(circuit.hand.runs, callingOf(grounds, layout)),
+		...problems,
+		...circuitNotes(layout, fixtures)
+	];
 }
+const callingOf = ({ site, fixtures }: Grounds, layout: Circuit['layout']): Calling => ({
+	fixtures,
+	units: site.units,
+	runName: (id) => runNameOf(layout?.runs ?? [], id)
+});
 
 /**
  * Cable from the transformer to every fixture: where it hangs, the ways through the ground, the runs, and with the
@@ -237,6 +247,7 @@ export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Ca
 			taps: transformer.taps,
 			regulation: transformer.regulation,
 			suggested: spot.suggested,
+			because: spot.because,
 			cost: layout?.choice.cost ?? 0,
 			...(layout && { route: routeLength({ ...grounds, runs: layout.runs, supplyAt: spot.at }) }),
 			runnersUp: layout ? runnersUp(layout, fixtures) : [],
@@ -253,13 +264,16 @@ export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Ca
 				waters,
 				waterRings: waterRings(waters),
 				walls: ways.underWalls ? obstacles.filter((o) => o.kind === 'wall') : [],
-				passes: crosses
+				passes: crosses,
+				ground: ways.ground,
+				fixtures
 			})
 		],
 		assumptions: [
 			...spot.assumptions,
 			...assumed(site, circuit),
-			...handAssumptions(yard, placed, circuit.hand.runs, (id) => runNameOf(layout?.runs ?? [], id))
+			...handAssumptions(yard, placed, circuit.hand.runs, (id) => runNameOf(layout?.runs ?? [], id)),
+			...drawnAssumptions(circuit.hand.runs, callingOf(grounds, layout))
 		]
 	};
 }

@@ -19,16 +19,19 @@ export interface Lost {
 	/** Of the whole; where it was too dear to be solved, the least it could cost. */
 	cost: number;
 	choice: Choice | null;
-	shared: readonly SharedRun[] | null;
+	/** Where it was not solved, in their plain ways. */
+	shared: readonly SharedRun[];
 }
 /** A run that may be laid. */
-interface SharedRun extends Drafted {
+export interface SharedRun extends Drafted {
 	byHand: HandSet[];
 }
 export interface Layout {
 	runs: LaidRun[];
 	choice: Choice;
 	lost: Lost[];
+	/** By run: the ways it may be laid. */
+	others: ReadonlyMap<string, () => readonly Drafted[]>;
 }
 
 /** While every way of sharing the lamps out has a problem, so many are solved, the cheapest by estimate first. */
@@ -65,10 +68,10 @@ const choose = (ways: readonly WaysOfRun[], options: ChooseOptions, all: boolean
 export const stops = (choice: Choice): number => choice.problems.filter(isHard).length;
 
 /** What is cheaper by no more than this is not cheaper, currency. */
-const worthIt = 0.01;
+export const worthIt = 0.01;
 
 /** Stops first, then lesser problems, then money: cable, digging, transformer. */
-function isBetter(a: Choice, b: Choice): boolean {
+export function isBetter(a: Choice, b: Choice): boolean {
 	if (stops(a) !== stops(b)) return stops(a) < stops(b);
 	if (a.problems.length !== b.problems.length) return a.problems.length < b.problems.length;
 	return a.cost < b.cost - worthIt;
@@ -106,7 +109,7 @@ class Contest {
 		if (isOpen) this.solved++;
 		const next = isOpen ? chooseFor(ways, this.options, isFull, isFull ? Infinity : below) : null;
 		if (next) this.take({ ...next, ways, isFull });
-		else this.lost.push({ runs: ways.length, cost: least, choice: null, shared: null });
+		else this.lost.push({ runs: ways.length, cost: least, choice: null, shared: ways.map(plainly) });
 	}
 	private take(next: Entered): void {
 		if (this.best && !isBetter(next.choice, this.best.choice)) this.lose(next);
@@ -137,7 +140,7 @@ export function layOut(laying: Laying, hand: Hand, options: ChooseOptions): Layo
 		if (held.length === 0) return null;
 		const byId = new Map(held.map((ways) => [ways.plain.shape.id, ways]));
 		const ordered = inPlaces(hand.runs, 0).map((run) => byId.get(run!.id)!);
-		return laidOut(choose(ordered, options, true), [], laying);
+		return laidOut({ ...choose(ordered, options, true), ways: ordered }, [], laying);
 	}
 	const all = (tree: Tree): WaysOfRun[] => {
 		const own = treeRuns(tree);
@@ -170,8 +173,14 @@ export function layOut(laying: Laying, hand: Hand, options: ChooseOptions): Layo
 	const { best, lost } = contest;
 	return best && laidOut(best, lost, laying);
 }
-const laidOut = ({ runs, choice }: Solved, lost: Lost[], laying: Laying): Layout => ({
-	runs: runs.map((run) => ({ ...lay(run, laying), byHand: run.byHand })),
-	choice,
-	lost
+const plainly = ({ plain, hand }: WaysOfRun): SharedRun => ({
+	...plain,
+	byHand: hand ? heldBy(hand, plain.shape.feed ?? 'end') : []
 });
+const laidOut = ({ runs, choice, ways }: Solved & Pick<Entered, 'ways'>, lost: Lost[], laying: Laying): Layout => ({
+	runs: runs.map((run) => laidRun(run, laying)),
+	choice,
+	lost,
+	others: new Map(ways.map(({ plain, others }) => [plain.shape.id, () => [plain, ...others()]]))
+});
+export const laidRun = (run: SharedRun, laying: Laying): LaidRun => ({ ...lay(run, laying), byHand: run.byHand });

@@ -15,6 +15,12 @@ export class Gathered {
 		this.#to.push(to);
 		this.#cost.push(cost);
 	}
+	/** Another that holds the same, to add to. */
+	copy(): Gathered {
+		const copy = new Gathered();
+		for (let l = 0; l < this.#from.length; l++) copy.add(this.#from[l]!, this.#to[l]!, this.#cost[l]!);
+		return copy;
+	}
 	/** Links of nodes 0 to `count` − 1. */
 	links(count: number): Links {
 		return inOrder(count, this.#from, this.#to, this.#cost);

@@ -13,12 +13,8 @@ import { postsOf, type Site } from '../site';
 import { cornersOf, type Corner } from './corners';
 import { clearances } from './costs';
 
-export interface Obstacle {
-	kind: 'house' | 'porch' | 'tree' | 'water' | 'seating' | 'paved' | 'post' | 'walk' | 'drive' | 'wall';
-	id: string;
-	name: string;
-	/** Metres a cable keeps from it, except where one of its own ends stands nearer. */
-	clearance: number;
+/** Something with an edge. */
+export interface Shape {
 	/** Counter-clockwise in x right, y up; two points for a thin wall; empty for a round one. */
 	ring: Polygon;
 	/** A trunk. */
@@ -27,6 +23,13 @@ export interface Obstacle {
 	minY: number;
 	maxX: number;
 	maxY: number;
+}
+export interface Obstacle extends Shape {
+	kind: 'house' | 'porch' | 'tree' | 'water' | 'seating' | 'paved' | 'post' | 'walk' | 'drive' | 'wall';
+	id: string;
+	name: string;
+	/** Metres a cable keeps from it, except where one of its own ends stands nearer. */
+	clearance: number;
 }
 const same = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y) < 1e-6;
 
@@ -41,15 +44,12 @@ export function tidyRing(ring: Polygon): Point[] {
 	return area < 0 ? points.toReversed() : points;
 }
 
-const obstacle = (kind: Obstacle['kind'], id: string, name: string, clearance: number, polygon: Polygon): Obstacle => {
+/** What a polygon encloses. */
+export function ringShape(polygon: Polygon): Shape {
 	const ring = tidyRing(polygon);
 	const xs = ring.map((p) => p.x);
 	const ys = ring.map((p) => p.y);
 	return {
-		kind,
-		id,
-		name,
-		clearance,
 		ring,
 		round: null,
 		minX: Math.min(...xs),
@@ -57,18 +57,29 @@ const obstacle = (kind: Obstacle['kind'], id: string, name: string, clearance: n
 		maxX: Math.max(...xs),
 		maxY: Math.max(...ys)
 	};
-};
-const trunk = (id: string, name: string, at: Point, radius: number): Obstacle => ({
-	kind: 'tree',
-	id,
-	name,
-	clearance: clearances.trunk,
+}
+/** A disc; metres. */
+export const roundShape = (at: Point, radius: number): Shape => ({
 	ring: [],
 	round: { at, radius },
 	minX: at.x - radius,
 	minY: at.y - radius,
 	maxX: at.x + radius,
 	maxY: at.y + radius
+});
+const obstacle = (kind: Obstacle['kind'], id: string, name: string, clearance: number, polygon: Polygon): Obstacle => ({
+	kind,
+	id,
+	name,
+	clearance,
+	...ringShape(polygon)
+});
+const trunk = (id: string, name: string, at: Point, radius: number): Obstacle => ({
+	kind: 'tree',
+	id,
+	name,
+	clearance: clearances.trunk,
+	...roundShape(at, radius)
 });
 
 /**
@@ -93,7 +104,7 @@ export function obstaclesOf(site: Site, gardenWalls: boolean): Obstacle[] {
 }
 
 /** Nearest point on the boundary and the distance to it, metres; `inside` by even-odd crossing. */
-export function nearestOn(o: Obstacle, p: Point): { distance: number; inside: boolean; at: Point; outward: Point } {
+export function nearestOn(o: Shape, p: Point): { distance: number; inside: boolean; at: Point; outward: Point } {
 	if (o.round) {
 		const dx = p.x - o.round.at.x;
 		const dy = p.y - o.round.at.y;
@@ -136,11 +147,11 @@ export function nearestOn(o: Obstacle, p: Point): { distance: number; inside: bo
 }
 
 /** Whether a point lies within an obstacle's box grown by `by` metres: all that is nearer to it does. */
-export const nearBox = (o: Obstacle, x: number, y: number, by: number): boolean =>
+export const nearBox = (o: Shape, x: number, y: number, by: number): boolean =>
 	x >= o.minX - by && x <= o.maxX + by && y >= o.minY - by && y <= o.maxY + by;
 
 /** Whether a point lies inside, by even-odd crossing as in `nearestOn`. */
-export function insideOf(o: Obstacle, x: number, y: number): boolean {
+export function insideOf(o: Shape, x: number, y: number): boolean {
 	if (!nearBox(o, x, y, 0)) return false;
 	if (o.round) return (x - o.round.at.x) ** 2 + (y - o.round.at.y) ** 2 < o.round.radius ** 2;
 	const n = o.ring.length;
@@ -155,7 +166,7 @@ export function insideOf(o: Obstacle, x: number, y: number): boolean {
 }
 
 /** Whether the boundary lies within `reach` metres of a point: stops at the first side that does. */
-export function boundaryWithin(o: Obstacle, x: number, y: number, reach: number): boolean {
+export function boundaryWithin(o: Shape, x: number, y: number, reach: number): boolean {
 	if (!nearBox(o, x, y, reach)) return false;
 	if (o.round) return boundaryDistance(o, x, y) <= reach;
 	const limit = reach * reach;
@@ -177,7 +188,7 @@ export function boundaryWithin(o: Obstacle, x: number, y: number, reach: number)
 }
 
 /** Metres from a point to the boundary, inside or out: `nearestOn` where only the distance is asked, and asked often. */
-export function boundaryDistance(o: Obstacle, x: number, y: number): number {
+export function boundaryDistance(o: Shape, x: number, y: number): number {
 	if (o.round) return Math.abs(Math.sqrt((x - o.round.at.x) ** 2 + (y - o.round.at.y) ** 2) - o.round.radius);
 	let best = Infinity;
 	let a = o.ring[o.ring.length - 1]!;

@@ -1,25 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { inPolygon, segmentDistance, sidesOf, type Point } from '../shared/geometry';
-import { layingCosts, type LayingCosts } from './costs';
+import type { Point } from '../shared/geometry';
+import { layingCosts } from './costs';
 import { makeGround } from './ground';
 import { obstaclesOf, type Obstacle } from './obstacles';
 import { findRoutes } from './paths';
 import { areaOf, emptySite, generator, randomGround, stripOf, treeOf, withHouse } from './random.testing';
-
-/** Plain length: what a shortest path is compared by. */
-const byLength: LayingCosts = {
-	...layingCosts,
-	alongEdge: 1,
-	nearWater: 0,
-	crossing: { sleeve: 0, joint: 0, bore: 0, undeclared: 1e6 },
-	boreMetre: 0
-};
-/** Metres from a segment to an obstacle's boundary, by the general helper and not by the router's own test. */
-function gap(o: Obstacle, a: Point, b: Point): number {
-	if (o.round) return segmentDistance(a, b, o.round.at, o.round.at) - o.round.radius;
-	if (o.ring.length > 2 && inPolygon(a, o.ring)) return -1;
-	return Math.min(...sidesOf(o.ring).map(([p, q]) => segmentDistance(a, b, p, q)));
-}
+import { gap } from './grid.testing';
+import { byLength } from './visibility.testing';
 
 /** Shortest way over a fine grid, each step checked by `gap`: never shorter than the true one. */
 function overGrid(obstacles: Obstacle[], from: Point, to: Point, size: number, cell: number): number {

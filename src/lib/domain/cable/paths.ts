@@ -1,7 +1,7 @@
 import { distance, hypot, type Point } from '../shared/geometry';
 import type { Site } from '../site';
 import type { LayingCosts } from './costs';
-import { makeGraph } from './graph';
+import { makeGraph, type Graph } from './graph';
 import type { Ground, Terminal } from './ground';
 import { searcher } from './search';
 import type { SegmentCrossing } from './types';
@@ -23,6 +23,15 @@ export interface Routes {
 	length: (from: number, to: number) => number;
 	/** The same, searched for now where the way was left out of the table. */
 	anyLength: (from: number, to: number) => number;
+	/** The route, searched for now where the way was left out of the table. */
+	anyRoute: (from: number, to: number) => Route | null;
+	/** What the ways were sought in; absent: cables cannot be led along each other (`bundle.ts`). */
+	sought?: Sought;
+}
+export interface Sought {
+	graph: Graph;
+	terminals: readonly Terminal[];
+	costs: LayingCosts;
 }
 
 /** Up to so many terminals, ways among all of them are worked out; beyond, from each to its nearest only. */
@@ -128,8 +137,12 @@ export function findRoutes(
 			const back = route(to, from)!;
 			return { ...back, path: back.path.toReversed(), crossings: back.crossings.toReversed() };
 		}
+		return traceBy(from, to, cost, last[from * size + to]!, before[from]!);
+	};
+	/** The way by the corners that lead back from `corner`, its last. */
+	const traceBy = (from: number, to: number, cost: number, corner: number, back: Int16Array): Route => {
 		const steps: number[] = [];
-		for (let at = last[from * size + to]!; at >= 0; at = before[from]![at]!) steps.push(at);
+		for (let at = corner; at >= 0; at = back[at]!) steps.push(at);
 		steps.reverse();
 		const crossings = steps.flatMap((node, k) => {
 			const portal = k === 0 ? null : graph.portal(steps[k - 1]!, node);
@@ -170,5 +183,11 @@ export function findRoutes(
 		const way = found.terminals[0];
 		return way ? measureBy(from, to, way.last, found.before) : Infinity;
 	};
-	return { costs: table, size, route, length, anyLength };
+	const anyRoute = (from: number, to: number): Route | null => {
+		if (from === to || table[from * size + to]! < Infinity) return route(from, to);
+		const found = search(from, { direct: [to], most: null, limit: Infinity });
+		const way = found.terminals[0];
+		return way ? traceBy(from, to, way.cost, way.last, found.before) : null;
+	};
+	return { costs: table, size, route, length, anyLength, anyRoute, sought: { graph, terminals, costs } };
 }

@@ -4,20 +4,13 @@ import { inPolygon, type Point } from '../shared/geometry';
 import type { Site } from '../site';
 import type { Yard } from '../yard';
 import { blankYard } from '../yard';
-import { layingCosts, type LayingCosts } from './costs';
 import { makeGround } from './ground';
 import { layCable } from './lay';
 import { obstaclesOf } from './obstacles';
 import { findRoutes } from './paths';
 import { areaOf, emptySite, fixtureOf, stripOf, withHouse } from './random.testing';
+import { byLength } from './visibility.testing';
 
-const byLength: LayingCosts = {
-	...layingCosts,
-	alongEdge: 1,
-	nearWater: 0,
-	crossing: { sleeve: 0, joint: 0, bore: 0, undeclared: 1e6 },
-	boreMetre: 0
-};
 const ring = (...corners: [number, number][]): Point[] => corners.map(([x, y]) => ({ x, y }));
 const withPatio = (site: Site, ...corners: [number, number][]): Site => ({
 	...site,
@@ -111,7 +104,7 @@ describe('at the lamp', () => {
 });
 
 describe('a drive with an apron', () => {
-	const drive = stripOf('drive', 'drive', ring([13, 20], [13, -8]), 3, [
+	const drive = stripOf('drive', 'drive', ring([13, 20], [13, -14]), 3, [
 		{ id: 'free', at: 8, kind: 'sleeve' },
 		{ id: 'in-apron', at: 17, kind: 'sleeve' }
 	]);

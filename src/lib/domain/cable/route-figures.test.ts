@@ -9,6 +9,7 @@ const route = (over: Partial<RouteLength>): RouteLength => ({
 	links: [],
 	trench: 38,
 	trenchApart: 38,
+	savedBySharing: 0,
 	...over
 });
 
@@ -20,7 +21,7 @@ describe('words on the length of the routes', () => {
 		]);
 	});
 	it('say when nothing can be shorter, and what is saved where cables share a trench', () => {
-		expect(routeWords(route({ bound: 41.2, gap: 0, trench: 35.5 }), 1, 'metres')).toEqual([
+		expect(routeWords(route({ bound: 41.2, gap: 0, trench: 35.5, savedBySharing: 2.5 }), 1, 'metres')).toEqual([
 			'The cables run 41.20 m over the ground. One run by the cheapest ways, branching only at lights, measures that or more.',
 			'To dig: 35.50 m, ways under paving left out; 2.50 m is saved where cables share a trench.'
 		]);

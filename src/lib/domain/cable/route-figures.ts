@@ -78,8 +78,8 @@ export function routeWords(route: RouteLength, runs: number, units: UnitSystem):
 		route.length - route.bound < asGood
 			? `${kind} ${runs === 1 ? 'measures' : 'measure'} that or more.`
 			: `${kind} ${runs === 1 ? 'measures' : 'measure'} ${metres(route.bound)} or more.`;
-	const shared = route.trenchApart - route.trench;
-	const once = shared < 0.05 ? '' : `; ${metres(shared)} is saved where cables share a trench`;
+	const { savedBySharing } = route;
+	const once = savedBySharing < 0.05 ? '' : `; ${metres(savedBySharing)} is saved where cables share a trench`;
 	return [
 		`The cables run ${metres(route.length)} over the ground. ${least}`,
 		`To dig: ${metres(route.trench)}, ways under paving left out${once}.`

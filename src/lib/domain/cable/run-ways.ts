@@ -27,9 +27,10 @@ export const waysFor = (id: string, members: readonly number[], hanging: Hanging
 	};
 };
 
-/** A run set by hand: where the feed is held, the ways that are fed so; all ways where there is none such. */
+/** A run set by hand: as it is drawn; else where the feed is held, the ways that are fed so; all ways where there is none such. */
 export function handWays(hand: HandRun, laying: Laying): WaysOfRun {
-	const { id, members, feed } = hand;
+	const { id, members, feed, drawn } = hand;
+	if (drawn) return { plain: drafted(id, drawn, laying), others: () => [], weights: () => [], hand };
 	const hanging = plainTree(members, laying);
 	const [plain, ...others] = feed === null ? [] : waysFed(feed, id, members, hanging, laying).toSorted(bySize);
 	const weights = () => others.map(({ shape }) => ({ ...demandOf(shape), laying: shape.laying! }));

@@ -41,7 +41,7 @@ function onRun(alternative: Alternative, layout: Layout, fixtures: readonly Fixt
 
 function onCount({ runs, cost, choice, shared }: Lost, layout: Layout, fixtures: readonly Fixture[]): RunnerUp {
 	const problem = choice?.problems[0];
-	const named = problem?.run && shared ? runNameOf(shared, problem.run) : 'the plan';
+	const named = problem?.run ? runNameOf(shared, problem.run) : 'the plan';
 	return {
 		run: null,
 		label: runsWords(runs),

@@ -13,8 +13,8 @@ describe('metres to dig', () => {
 		// 5 m out together, then 3 m and 4 m apart.
 		const there = along([0, 0], [0, 5], [3, 5]);
 		const back = along([0, 9], [0, 0]);
-		expect(dug(there, back)).toEqual({ trench: 5 + 3 + 4, laid: 8 + 9 });
-		expect(dug(back, there)).toEqual({ trench: 5 + 3 + 4, laid: 8 + 9 });
+		expect(dug(there, back)).toEqual({ trench: 5 + 3 + 4, laid: 8 + 9, rated: 12 });
+		expect(dug(back, there)).toEqual({ trench: 5 + 3 + 4, laid: 8 + 9, rated: 12 });
 	});
 	it('count cables within a spade of each other as one trench, and no more', () => {
 		expect(dug(along([0, 0], [10, 0]), along([2, 0.08], [6, 0.08])).trench).toBeCloseTo(10, 9);
@@ -25,6 +25,12 @@ describe('metres to dig', () => {
 	it('take nothing off where cables cross, meet or bend', () => {
 		const { trench, laid } = dug(along([0, 0], [4, 0], [4, 3]), along([2, -2], [2, 2]), along([4, 3], [8, 6]));
 		expect(trench).toBe(laid);
+	});
+	it('count each metre at its rate, a shared one at that of the cable that comes first', () => {
+		const roots = { path: along([0, 0], [0, 5], [3, 5]), crossings: [], rates: [2, 1] };
+		const second = { path: along([0, 9], [0, 0]), crossings: [], rates: [1.5] };
+		expect(trenchLength([roots, second]).rated).toBeCloseTo(2 * 5 + 3 + 1.5 * 4, 9);
+		expect(trenchLength([second, roots]).rated).toBeCloseTo(1.5 * 9 + 3, 9);
 	});
 	it('leave out what passes under paving', () => {
 		const path = along([0, 0], [3, 0], [4.4, 0], [9, 0]);

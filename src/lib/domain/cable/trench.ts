@@ -1,13 +1,12 @@
 /** How much is to be dug, where cables lie in one trench. */
 import type { Point } from '../shared/geometry';
+import { crossedLegs } from './crossing-places';
 import type { SegmentCrossing } from './types';
 
 /** Cables nearer than this lie in one trench: about the width of a trenching spade (common practice, no source), metres. */
 const spadeWidth = 0.1;
 /** Sine of the angle up to which two lines count as side by side; at a wider one they part within a step. */
 const sideBySide = 0.1;
-/** A leg of a path is the crossing when it is as long to within this, metres. */
-const rounding = 1e-6;
 
 interface Leg {
 	x: number;
@@ -16,25 +15,27 @@ interface Leg {
 	ux: number;
 	uy: number;
 	length: number;
+	rate: number;
 }
 /** A path over the ground and what of it passes under paving, in its order. */
 export interface Dug {
 	path: readonly Point[];
 	crossings: readonly Pick<SegmentCrossing, 'length'>[];
+	/** By leg of the path: what a metre of trench there counts; absent: 1. */
+	rates?: readonly number[];
 }
 
 /** The legs of a path that are dug: without those in a sleeve, a joint or a bore. */
-function legsOf({ path, crossings }: Dug): Leg[] {
+function legsOf({ path, crossings, rates }: Dug): Leg[] {
 	const legs: Leg[] = [];
-	let crossed = 0;
+	const crossed = crossings.length > 0 ? crossedLegs(path, crossings) : null;
 	for (let k = 1; k < path.length; k++) {
 		const { x, y } = path[k - 1]!;
 		const dx = path[k]!.x - x;
 		const dy = path[k]!.y - y;
 		const length = Math.hypot(dx, dy);
-		const crossing = crossings[crossed];
-		if (crossing && Math.abs(crossing.length - length) < rounding) crossed++;
-		else if (length > 0) legs.push({ x, y, ux: dx / length, uy: dy / length, length });
+		if (length > 0 && !crossed?.includes(k))
+			legs.push({ x, y, ux: dx / length, uy: dy / length, length, rate: rates?.[k - 1] ?? 1 });
 	}
 	return legs;
 }
@@ -75,22 +76,31 @@ function covered(parts: [number, number][]): number {
 	return sum;
 }
 
-/**
- * Metres of trench for cables along these paths: what passes under paving is left out, and where one cable lies beside
- * another (within a spade's width, side by side) the trench counts once. `laid`: the same with each cable in one of its own.
- */
-export function trenchLength(dug: readonly Dug[]): { trench: number; laid: number } {
+/** Metres of trench. */
+export interface Trench {
+	/** Where one cable lies beside another (within a spade's width, side by side) counted once. */
+	trench: number;
+	/** With each cable in a trench of its own. */
+	laid: number;
+	/** `trench` with each metre at its rate: where two share a stretch, at the rate of the first. */
+	rated: number;
+}
+/** The trench for cables along these paths; what passes under paving is left out. */
+export function trenchLength(dug: readonly Dug[]): Trench {
 	const legs = dug.flatMap(legsOf);
 	let trench = 0;
 	let laid = 0;
+	let rated = 0;
 	legs.forEach((leg, k) => {
 		const parts: [number, number][] = [];
 		for (let other = 0; other < k; other++) {
 			const part = beside(leg, legs[other]!);
 			if (part) parts.push(part);
 		}
+		const fresh = leg.length - (parts.length === 0 ? 0 : covered(parts));
 		laid += leg.length;
-		trench += leg.length - (parts.length === 0 ? 0 : covered(parts));
+		trench += fresh;
+		rated += fresh * leg.rate;
 	});
-	return { trench, laid };
+	return { trench, laid, rated };
 }

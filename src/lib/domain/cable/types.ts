@@ -32,6 +32,8 @@ export interface RunSegment {
 	/** Along the ground, node to node. */
 	path: Point[];
 	crossings: SegmentCrossing[];
+	/** Laid between these two because the person drew it so. */
+	byHand?: true;
 }
 /** A run in one worst case (rule cable.corners). */
 export interface RunCorner {
@@ -46,12 +48,12 @@ export interface RunCorner {
 	amps: number[] | null;
 }
 /** What of a run the person has set: the rest is chosen. */
-export type HandSet = 'lamps' | 'cable' | 'tap' | 'feed';
+export type HandSet = 'lamps' | 'cable' | 'tap' | 'feed' | 'route';
 /** How long the cable routes are together, and how short they could be. */
 export interface RouteLength {
 	/** Metres along the ground of all cables, slack and the rise to the transformer left out. */
 	length: number;
-	/** Metres. No layout with as many runs, whose cables take the cheapest ways and meet at lights only, is shorter (`bound.ts` says it exactly, and why). */
+	/** Metres. No layout with as many runs, whose cables take the cheapest ways (or the ways they have in the plan) and meet at lights only, is shorter (`bound.ts` says it exactly, and why). */
 	bound: number;
 	/** length ÷ bound − 1: of the length, no more than this part of the bound could be saved. */
 	gap: number;
@@ -59,8 +61,10 @@ export interface RouteLength {
 	links: { from: string; to: string; length: number }[];
 	/** Metres to dig: what passes under paving left out, a trench that cables share counted once. */
 	trench: number;
-	/** The same with a trench for each cable. */
+	/** Metres to dig if each of these cables took the way that is cheapest for it alone, in a trench of its own. */
 	trenchApart: number;
+	/** The one less the other, metres. Below zero where cables go round to share a dear crossing. */
+	savedBySharing: number;
 }
 /** A way of doing it that was weighed and not taken. */
 export interface RunnerUp {
@@ -97,6 +101,12 @@ export interface Run {
 	segments: RunSegment[];
 	corners: { low: RunCorner; high: RunCorner };
 }
+/** Why the transformer hangs where it hangs: id of the rule, a sentence, id of the source. */
+export interface SupplyReason {
+	rule: string;
+	because: string;
+	source: string;
+}
 export interface Supply {
 	at: Point;
 	/** Wall it hangs on, or a post. */
@@ -114,9 +124,13 @@ export interface Supply {
 	regulation: number;
 	/** Suggested by us rather than told. */
 	suggested: boolean;
+	/** Why there; empty where the person chose. */
+	because: SupplyReason[];
 	/**
-	 * Of the cable, the digging, the connectors at branches and the transformer that were chosen: what alternatives are
-	 * compared with.
+	 * Currency, the sum by which layouts are compared: the transformer; cable by the metre laid, of each run's size, off the
+	 * longest roll; digging at a price of ours for a metre in open ground, more or less as the ground is (rules `ground.dig`), a
+	 * trench that cables share once; each sleeve, joint or bore once (rule `ground.cross`); connectors at branches; the start of each cable at the transformer.
+	 * Lights, and connectors at lights, are the same in every layout and left out. `runnersUp` differ by this sum.
 	 */
 	cost: number;
 	/** Absent where nothing is laid. */

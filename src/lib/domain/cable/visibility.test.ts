@@ -1,13 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../shared/geometry';
-import { layingCosts, type LayingCosts } from './costs';
 import { makeGround } from './ground';
 import { obstaclesOf } from './obstacles';
 import { findRoutes } from './paths';
 import { areaOf, emptySite, generator, treeOf, withHouse } from './random.testing';
-import { shortestByJsts, tooNear } from './visibility.testing';
-
-const byLength: LayingCosts = { ...layingCosts, alongEdge: 1, nearWater: 0 };
+import { byLength, shortestByJsts, tooNear } from './visibility.testing';
 
 /** A house, trunks, and areas of odd shape, corners turned in and sharp ones among them. */
 function strewn(seed: number) {

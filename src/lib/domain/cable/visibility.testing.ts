@@ -8,7 +8,20 @@ import BufferParameters from 'jsts/org/locationtech/jts/operation/buffer/BufferP
 import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
 import UnaryUnionOp from 'jsts/org/locationtech/jts/operation/union/UnaryUnionOp.js';
 import type { Point } from '../shared/geometry';
+import { layingCosts, type LayingCosts } from './costs';
 import type { Obstacle } from './obstacles';
+
+/** Plain length: what a shortest path is compared by. Crossings that are told cost nothing, others all but forbid themselves. */
+export const byLength: LayingCosts = {
+	...layingCosts,
+	alongEdge: 1,
+	lawnEdge: 1,
+	inBed: 1,
+	amongRoots: 1,
+	nearWater: 0,
+	crossing: { sleeve: 0, joint: 0, bore: 0, undeclared: 1e6 },
+	bored: 1
+};
 
 const factory = new GeometryFactory();
 const coordinate = ({ x, y }: Point) => new Coordinate(x, y);

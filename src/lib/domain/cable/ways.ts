@@ -2,11 +2,14 @@ import { distance, nearestOnLine, nearestOnSegment, type Point } from '../shared
 import type { Finding } from '../shared/findings';
 import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
+import type { Fixture } from '../placement';
 import type { Site } from '../site';
+import type { Ground } from './ground';
+import { deadCrossingFindings, sameSpotFindings, sodEdgeFindings } from './ground-findings';
 import type { LaidWay } from './laid';
 import { lengthNearWater, type Obstacle, type WaterRing } from './obstacles';
 import type { SegmentCrossing } from './types';
-import { listed } from './wording';
+import { listed, the } from './wording';
 
 interface Used {
 	crossing: SegmentCrossing;
@@ -14,7 +17,6 @@ interface Used {
 	/** Metres along the centre line of the strip. */
 	at: number;
 }
-const the = (name: string) => (/^(the|a|an|my|our)\s/i.test(name) ? name : `the ${name}`);
 
 /** Crossings of paving in use, each once, with the runs that take it. */
 function crossingsUsed(site: Site, runs: readonly Pick<LaidWay, 'segments'>[]): Used[] {
@@ -130,11 +132,17 @@ export interface WaysSurvey {
 	/** Garden walls that could not be gone round, and whether a line passes under one. */
 	walls: readonly Obstacle[];
 	passes: (wall: Obstacle, a: Point, b: Point) => boolean;
+	/** What the ways were sought in, and what they lead to. */
+	ground: Ground;
+	fixtures: readonly Fixture[];
 }
 /** What is to be said of the ways that the cables take. */
 export const wayFindings = (site: Site, runs: readonly Pick<LaidWay, 'segments'>[], survey: WaysSurvey): Finding[] => [
+	...sameSpotFindings(survey.fixtures),
+	...deadCrossingFindings(site, survey.ground),
 	...crossingFindings(site, runs),
 	...waterFindings(site, runs, survey.waters, survey.waterRings),
 	...wallFindings(site, runs, survey.passes, survey.walls),
-	...rootFindings(site, runs)
+	...rootFindings(site, runs),
+	...sodEdgeFindings(site, survey.ground, runs)
 ];

@@ -32,3 +32,6 @@ const numbers = [
 ];
 /** `one run`, `two runs`. */
 export const runsWords = (count: number): string => `${numbers[count] ?? count} ${count === 1 ? 'run' : 'runs'}`;
+
+/** A thing's name after its article; one that brings its own keeps it. */
+export const the = (name: string): string => (/^(the|a|an|my|our)\s/i.test(name) ? name : `the ${name}`);

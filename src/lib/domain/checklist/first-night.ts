@@ -1,5 +1,7 @@
 import type { Dusk } from '../dusk';
 import type { Fixture } from '../placement';
+import { dayInWords } from '../shared/day-words';
+import type { Hours } from '../yard/schema';
 import { aimWords } from './fixtures';
 import type { Job } from './job';
 import type { ChecklistStep, FirstNightRow } from './types';
@@ -20,12 +22,22 @@ function onTimes(dusk: Dusk): string {
 	});
 	return said.join(', ');
 }
-const scheduleWords = (dusk: Dusk): string => {
-	const { schedule } = dusk;
-	if (schedule.kind === 'dusk-to-dawn') return 'on at dusk, off at dawn';
-	if (schedule.kind === 'until') return `on at dusk, off at ${schedule.clock}`;
-	return `on at dusk, off ${schedule.hours} hours later`;
+const hoursWords = (hours: Hours): string => {
+	switch (hours.kind) {
+		case 'dusk-to-dawn':
+			return 'on at dusk, off at dawn';
+		case 'until':
+			return `on at dusk, off at ${hours.clock}`;
+		case 'split':
+			return `on at dusk, off at ${hours.evening}, on again at ${hours.morning}, off at dawn`;
+		case 'after-dusk':
+			return `on at dusk, off ${hours.hours} ${hours.hours === 1 ? 'hour' : 'hours'} later`;
+	}
 };
+const scheduleWords = ({ schedule, season }: Dusk): string =>
+	season
+		? `${hoursWords(schedule)}; from ${dayInWords(season.from)} to ${dayInWords(season.to)}, ${hoursWords(season.hours)}`
+		: hoursWords(schedule);
 export function firstNightSteps(job: Job): ChecklistStep[] {
 	const { cabling, fixtures, dusk, halogen } = job;
 	if (cabling.runs.length === 0) return [];

@@ -1,3 +1,7 @@
 export * from './types';
 export * from './route-card';
+export { compass } from './words';
 export { makeChecklist } from './make-checklist';
+export { upkeepCalendar, type UpkeepEvent } from './calendar';
+export type { Repeat } from './calendar-dates';
+export * from './measured';

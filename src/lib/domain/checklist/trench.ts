@@ -1,7 +1,7 @@
 import { boundaryMeetings, between, lineLength, nearestOnLine, type Point } from '../shared/geometry';
 import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
-import type { Run, RunSegment, SegmentCrossing } from '../cable';
+import { placedCrossings, trenchLength, type Run, type RunSegment, type SegmentCrossing } from '../cable';
 import type { Site, Tree } from '../site';
 import { walked, type Job } from './job';
 import { turnsWorthSaying } from './route';
@@ -90,17 +90,36 @@ function legStep(id: string, job: Job, run: Run, segment: RunSegment): Checklist
 		rule: 'tree.roots'
 	});
 }
+interface DugFor {
+	/** Metres to dig for a run when those before it lie open, and of its cables in open ground, each in a trench of its own. */
+	fresh: number;
+	apart: number;
+}
+function dugFor(runs: readonly Run[]): DugFor[] {
+	let open = 0;
+	return runs.map((run, k) => {
+		const { trench } = trenchLength(runs.slice(0, k + 1).flatMap(({ segments }) => segments));
+		const fresh = trench - open;
+		open = trench;
+		return { fresh, apart: trenchLength(run.segments).laid };
+	});
+}
+/** Said where it is less than the cables measure. */
+const diggingWords = ({ fresh, apart }: DugFor, length: (metres: number) => string): string =>
+	apart - fresh < 0.05 ? '' : ` To dig for it: ${length(fresh)}; the rest shares trenches.`;
+
 /** Per run in order: what it is, then leg by leg with the crossings on it. */
 export function trenchSteps(job: Job): ChecklistStep[] {
 	const { site, cabling } = job;
 	const length = (metres: number): string => formatLength(metres, site.units);
-	const made = new Set<string>();
-	const steps = cabling.runs.flatMap((run) => {
+	const done = new Set<string>();
+	const dug = dugFor(cabling.runs);
+	const steps = cabling.runs.flatMap((run, k) => {
 		const laid = run.segments.reduce((sum, segment) => sum + segment.length, 0);
 		const ground = run.segments.reduce((sum, segment) => sum + lineLength(segment.path), 0);
 		const head = step(
 			`${run.id}-trench`,
-			`${sentence(run.name)}: ${sizeName(run.cable)}, ${length(laid)} of cable for ${length(ground)} over the ground. Its route card shows where, stretch by stretch. Open the trench so that ${length(depth.lawn)} of cover lies over the cable.`,
+			`${sentence(run.name)}: ${sizeName(run.cable)}, ${length(laid)} of cable for ${length(ground)} over the ground.${diggingWords(dug[k]!, length)} Its route card shows where, stretch by stretch. Open the trench so that ${length(depth.lawn)} of cover lies over the cable.`,
 			{
 				cautions: ['Look for marks and private lines as you go, and stop at anything you did not expect.'],
 				defers: [defer.dig, defer.code],
@@ -109,10 +128,9 @@ export function trenchSteps(job: Job): ChecklistStep[] {
 		);
 		const legs = walked(run).segments.flatMap((segment, i) => [
 			legStep(`${run.id}-leg-${i + 1}`, job, run, segment),
-			...segment.crossings.map((crossing, j) => {
-				const key = crossing.crossing && `${crossing.strip}/${crossing.crossing}`;
-				const shared = key !== null && made.has(key);
-				if (key !== null) made.add(key);
+			...placedCrossings(segment.path, segment.crossings).map(({ crossing, place: made }, j) => {
+				const shared = done.has(made);
+				done.add(made);
 				return crossingStep(`${run.id}-leg-${i + 1}-crossing-${j + 1}`, segment, crossing, shared, site);
 			})
 		]);

@@ -1,7 +1,14 @@
+import type { Dusk } from '../dusk';
+import { dayInWords } from '../shared/day-words';
 import { rules } from '../shared/rules';
+import type { Hours } from '../yard/schema';
 import type { Job } from './job';
 import type { ChecklistStep } from './types';
 import { defer, step, when } from './words';
+
+const hasClock = (hours: Hours): boolean => hours.kind === 'until' || hours.kind === 'split';
+const goesByClock = ({ schedule, season }: Dusk): boolean =>
+	hasClock(schedule) || (season !== null && hasClock(season.hours));
 
 export function upkeepSteps(job: Job): ChecklistStep[] {
 	const { fixtures, cabling, halogen, dusk } = job;
@@ -59,10 +66,17 @@ export function upkeepSteps(job: Job): ChecklistStep[] {
 				}
 			)
 		),
-		...when(dusk.schedule.kind === 'until', () =>
+		...when(goesByClock(dusk), () =>
 			step('clock', 'When clocks change, and after a power cut: set the timer’s clock if it does not set itself.', {
 				rule: 'hours.choice'
 			})
+		),
+		...when(dusk.season !== null, () =>
+			step(
+				'season',
+				`On ${dayInWords(dusk.season!.from)} and after ${dayInWords(dusk.season!.to)}: set the control to the other hours, if it does not change by itself.`,
+				{ rule: 'hours.choice' }
+			)
 		),
 		step('sensor-view', 'Every year: wipe the sensor, and see that nothing has grown in front of it.', {
 			rule: 'sensor.shade'

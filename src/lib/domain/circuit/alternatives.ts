@@ -79,6 +79,7 @@ const described = (own: Candidate, other: Candidate, problem: Broken | null): Al
 	run: own.shape.id,
 	size: other.size,
 	tapVolts: other.tapVolts,
+	shape: other.shape,
 	feed: feedOf(other),
 	costDifference: other.cost - own.cost,
 	problem

@@ -17,3 +17,4 @@ export { isHard } from './judge';
 export { solve } from './solve';
 export { chooseBelow, chooseSupply } from './choose';
 export * from './by-hand';
+export * from './diagnose';

@@ -157,6 +157,8 @@ export interface Alternative {
 	run: string;
 	size: CableSize;
 	tapVolts: number;
+	/** The way to lay the run, and how that is fed. */
+	shape: RunShape;
 	feed: Feed;
 	/** Cost of the whole with it less the cost of the choice, currency. */
 	costDifference: number;

@@ -1,4 +1,5 @@
 import { transformers } from '../shared/catalogue';
+import { monthNames } from '../shared/day-words';
 import type { Assumption } from '../shared/findings';
 import type { Working } from '../shared/working';
 import type { Fixture } from '../placement';
@@ -19,20 +20,6 @@ export function rounded(value: number, decimals: number): number {
 }
 const hoursInYear = daysInYear * 24;
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
-export const monthNames = [
-	'January',
-	'February',
-	'March',
-	'April',
-	'May',
-	'June',
-	'July',
-	'August',
-	'September',
-	'October',
-	'November',
-	'December'
-] as const;
 
 /** Hours of light in a year out of the hours of each night, by month. */
 export function hoursWorking(days: readonly { date: string; hours: number }[]): Working {
@@ -106,12 +93,17 @@ export function drawOf(fixtures: readonly Fixture[], supply: PowerPoint | null):
 		]
 	};
 }
-/** Kilowatt-hours of a year at the plug. */
+/** Kilowatt-hours of a year at the plug, out of so many hours of light, to a tenth. */
+export const energyOf = (hours: number, draw: Draw): number =>
+	rounded((hours * draw.watts) / draw.efficiency / 1000 + (hoursInYear * draw.idleWatts) / 1000, 1);
+/** Cost of so many kilowatt-hours, to a hundredth of the currency. */
+export const costOf = (energy: number, price: Price): number => rounded(energy * price.perKwh, 2);
+
+/** `energyOf` with its working. */
 export function energyWorking(hours: Working, draw: Draw): Working {
-	const value = (hours.value * draw.watts) / draw.efficiency / 1000 + (hoursInYear * draw.idleWatts) / 1000;
 	return {
 		label: 'Energy of a year',
-		value: rounded(value, 1),
+		value: energyOf(hours.value, draw),
 		unit: 'kWh',
 		decimals: 1,
 		rule: 'Hours of light times the watts of the lamps and cables, over the efficiency of the transformer, and what the transformer itself takes all year.',
@@ -149,7 +141,7 @@ export function priceOf(yard: Yard): Price {
 }
 export const costWorking = (energy: Working, price: Price): Working => ({
 	label: 'Cost of a year',
-	value: rounded(energy.value * price.perKwh, 2),
+	value: costOf(energy.value, price),
 	unit: price.currency,
 	decimals: 2,
 	rule: 'Energy of a year times the price of a kilowatt-hour.',

@@ -84,6 +84,42 @@ describe('hours', () => {
 	});
 });
 
+describe('a split night', () => {
+	const split = (evening: string, morning: string): Hours => ({ kind: 'split', evening, morning });
+	const codes = (dusk: ReturnType<typeof plan>) => dusk.findings.map(({ code }) => code);
+	it('has two stretches in winter and one in summer, first on and last off as the day has them', () => {
+		const dusk = plan(yard(newYork, split('23:00', '05:30')));
+		const winter = on(dusk, '2027-12-21');
+		expect(winter.spans.map(({ on: from, off }) => [from, off])).toEqual([
+			[winter.on, 23 * 60],
+			[(24 + 5.5) * 60, winter.off]
+		]);
+		expect(on(dusk, '2027-06-21').spans).toHaveLength(1);
+		expect(dusk.findings.find(({ code }) => code === 'dusk.no-morning')).toMatchObject({
+			rank: 'note',
+			message: expect.stringMatching(/^It is light before 05:30 from \d+ May to \d+ July: on those \d+ nights/)
+		});
+		expect(codes(dusk)).not.toContain('dusk.until-before-dusk');
+	});
+	it('whose evening ends before dusk, or whose halves meet, is said', () => {
+		const early = plan(yard(newYork, split('19:00', '05:30')));
+		expect(early.findings.find(({ code }) => code === 'dusk.until-before-dusk')?.message).toMatch(
+			/^Dusk comes after 19:00 from .*, so there is no light in the evening on those \d+ nights\./
+		);
+		const meets = plan(yard(newYork, split('05:00', '04:00')));
+		expect(codes(meets)).toContain('dusk.split-meets');
+		expect(meets.hoursPerYear).toBe(plan(yard(newYork, { kind: 'dusk-to-dawn' })).hoursPerYear);
+	});
+	it('costs what its hours come to: a bill by hand on the nights of one latitude', () => {
+		// At the equator nights are alike: on at about 18:20, off at about 05:40, so five and a half hours in all: about
+		// 4.7 h to 23:00 and 0.2 h from 05:30, × 365.
+		const dusk = plan(yard(place(0, 0, 'UTC'), split('23:00', '05:30')));
+		const mean = dusk.hoursPerYear / 365;
+		const night = on(dusk, '2027-04-15');
+		expect(mean).toBeCloseTo((23 * 60 - night.on! + (night.off! - 29.5 * 60)) / 60, 1);
+	});
+});
+
 describe('high latitudes', () => {
 	it('Stockholm is dark enough for the sensor at midsummer without civil night at 61°', () => {
 		const dusk = plan(yard(place(61.5, 18, 'Europe/Stockholm'), { kind: 'dusk-to-dawn' }));
@@ -200,8 +236,15 @@ it('is total: any place and schedule gives finite figures, nights within a day, 
 		fc.record({
 			kind: fc.constant('until' as const),
 			clock: fc.constantFrom('00:00', '00:01', '05:00', '11:59', '12:00', '18:30', '23:59')
+		}),
+		fc.record({
+			kind: fc.constant('split' as const),
+			evening: fc.constantFrom('00:00', '12:00', '18:30', '23:00'),
+			morning: fc.constantFrom('00:00', '02:30', '05:30', '11:59', '22:00')
 		})
 	);
+	const monthDay = fc.constantFrom('01-01', '02-28', '02-30', '04-31', '06-21', '10-01', '12-31');
+	const seasons = fc.option(fc.record({ from: monthDay, to: monthDay, hours }), { nil: undefined });
 	const zones = fc.constantFrom('UTC', 'America/Chicago', 'Europe/Oslo', 'Pacific/Apia', 'Asia/Kolkata', 'none', '');
 	fc.assert(
 		fc.property(
@@ -209,8 +252,10 @@ it('is total: any place and schedule gives finite figures, nights within a day, 
 			fc.double({ min: -180, max: 180, noNaN: true }),
 			zones,
 			hours,
-			(latitude, longitude, zone, schedule) => {
-				const dusk = plan(yard(place(latitude, longitude, zone), schedule), hundredWatts);
+			seasons,
+			(latitude, longitude, zone, schedule, season) => {
+				const power = season ? { season } : {};
+				const dusk = plan(yard(place(latitude, longitude, zone), schedule, power), hundredWatts);
 				expect(dusk.days).toHaveLength(365);
 				const odd = dusk.days.filter((day) => {
 					const times = [day.sunset, day.dusk, day.dawn, day.sunrise, day.on, day.off];
@@ -219,6 +264,14 @@ it('is total: any place and schedule gives finite figures, nights within a day, 
 					return !finite || !paired || !(day.hours >= 0 && day.hours < 24.02);
 				});
 				expect(odd).toEqual([]);
+				expect(dusk.schedules.filter(({ chosen }) => chosen)).toEqual([
+					expect.objectContaining({ hoursPerYear: dusk.hoursPerYear, energy: dusk.energy, cost: dusk.cost })
+				]);
+				for (const { hoursPerYear, lateHours } of dusk.schedules) {
+					expect(lateHours).toBeGreaterThanOrEqual(0);
+					// The year is a sum of rounded months.
+					expect(lateHours).toBeLessThanOrEqual(hoursPerYear + 0.7);
+				}
 				expect(Number.isFinite(dusk.energy + dusk.cost + dusk.hoursPerYear)).toBe(true);
 			}
 		),

@@ -33,7 +33,11 @@ export function lightFindings(
 	);
 	const withLamp = new Set(fixtures.map(({ target }) => target.id));
 	const isQuiet = (one: Receiver): boolean =>
-		dark.has(one.id) || spilling.has(one.id) || (one.kind === 'wall' && !withLamp.has(one.id));
+		dark.has(one.id) ||
+		spilling.has(one.id) ||
+		// What falls on the sensor is judged where its night is gone through, in the dusk stage.
+		one.kind === 'sensor' ||
+		(one.kind === 'wall' && !withLamp.has(one.id));
 	return [
 		...spillFinding(receivers),
 		...receivers.flatMap((one) => (isQuiet(one) ? [] : (findingFor(one, withLamp.has(one.id)) ?? []))),
@@ -58,7 +62,7 @@ function findingFor(receiver: Receiver, hasLamp: boolean): Finding | null {
 		case 'patchy':
 			return say('patchy', 'note', patchyWords(receiver));
 		case 'too-bright':
-			return say('too-bright', receiver.kind === 'sensor' ? 'look' : 'note', brightWords(receiver));
+			return say('too-bright', 'note', brightWords(receiver));
 		case 'spills':
 			// Windows next door are spoken of together.
 			return receiver.kind === 'neighbour-window' ? null : say('spills', 'note', edgeWords(receiver));
@@ -68,7 +72,7 @@ function findingFor(receiver: Receiver, hasLamp: boolean): Finding | null {
 }
 const aboutOf = ({ kind, id }: Receiver): Finding['about'] => {
 	if (kind === 'boundary' || kind === 'neighbour-window') return { kind: 'lot', id: 'lot' };
-	return kind === 'sensor' ? { kind: 'power', id: 'sensor' } : { kind, id };
+	return { kind, id };
 };
 const isRisky = ({ kind, least, aim }: Receiver): boolean => kind === 'steps' && least < (aim?.low ?? 0) * halfDark;
 
@@ -86,9 +90,7 @@ function patchyWords({ name, average, least, evenness, aim }: Receiver): string 
 	const found = evenness === null ? 'parts of it get none' : `the darkest place ${luxWords(least)}: ${ratio(evenness)}`;
 	return `${capital(name)} gets ${luxWords(average)} on average, ${found}. Public walkways keep to ${most} to 1; pools with dark between them are common at a home. One more light in the widest gap, or lights on alternating sides, evens it out.`;
 }
-function brightWords({ kind, name, average, most, aim }: Receiver): string {
-	if (kind === 'sensor')
-		return `Lamps throw ${luxWords(most)} on the sensor, and it switches at ${luxWords(aim?.high ?? 0)}: the lights would blink all night. Hang it elsewhere, or turn it to face away from them.`;
+function brightWords({ name, average, aim }: Receiver): string {
 	return `${capital(name)} gets ${luxWords(average)} over its whole face, more than the ${luxWords(aim?.high ?? 0)} that suits its surroundings. A weaker lamp saves power and leaves the night darker.`;
 }
 const limitWords = ({ aim }: Receiver): string => `${luxWords(aim?.high ?? 0)} is the most for late at night`;

@@ -4,5 +4,5 @@ export { lightField } from './field';
 export { lightMap } from './map';
 export { LightGrid, leastShare } from './light-grid';
 export { sourceOf, sourcesOf, lightAt } from './sources';
-export { shadowsOf } from './shadows';
+export { eavesLids, houseSides, lidOf, screenOf, shadowsOf, type Lid, type Screen } from './shadows';
 export { planLight } from './plan-light';

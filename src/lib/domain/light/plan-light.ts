@@ -7,7 +7,7 @@ import type { Site } from '../site';
 import { lightFindings } from './findings';
 import { glareOf } from './glare';
 import { probeOf } from './probe';
-import { receiversOf, sensorReceiver } from './receivers';
+import { receiversOf, sensorReceiver, type SensorWindow } from './receivers';
 import { shadowsOf } from './shadows';
 import { sourcesOf } from './sources';
 import type { PlanLight } from './types';
@@ -16,20 +16,20 @@ import { upwardOf } from './upward';
 /**
  * The part `light` of the plan: what lands where against what should, bare lamps in eyes, light sent upwards. Lux, candela,
  * lumens, all maintained (rule light.maintained). Total: a yard without lamps has no receivers and nothing to say.
- * `sensor`: where the dusk sensor hangs, height in metres; null while it has no place.
+ * `sensor`: where the dusk sensor hangs and which way it looks; null while it has no place.
  */
 export function planLight(
 	site: Site,
 	fixtures: readonly Fixture[],
 	{ runs }: Pick<Cabling, 'runs'>,
-	sensor: { at: { x: number; y: number }; height: number } | null = null
+	sensor: SensorWindow | null = null
 ): PlanLight {
 	const sources = sourcesOf(site, fixtures, runs);
 	const probe = probeOf({ sources, shadows: shadowsOf(site) });
 	const { own, shadows } = probe;
 	const upward = upwardOf(own, site, shadows);
 	if (sources.length === 0) return { receivers: [], glare: [], upward, findings: [], assumptions: [] };
-	const receivers = [...receiversOf(site, fixtures, probe), ...(sensor ? [sensorReceiver(probe, sensor)] : [])];
+	const receivers = [...receiversOf(site, fixtures, probe), ...(sensor ? [sensorReceiver(probe, site, sensor)] : [])];
 	const glare = glareOf(site, fixtures, own, shadows);
 	// Lights that are there already are nobody's plan: without one of its own the plan has nothing to say of them.
 	const isPlanned = fixtures.length > 0;

@@ -63,12 +63,16 @@ describe('worked by hand', () => {
 		// 12 rows of three, but for the two at 1.25 and 1.75 m.
 		expect(receiverIn(receivers, 'walk').points).toBe(30);
 	});
-	it('the sensor by the way in which it gets most', () => {
-		// A wash 1 m before it at its own height: 75.014 ÷ 1 = 75.01 lx out of the wall, none from above.
-		const sensor = { at: { x: 5, y: 0.5 }, height: 1.5 };
+	it('the sensor by the way its window looks', () => {
+		// A wash 1 m before it at its own height: 75.014 ÷ 1 = 75.01 lx out of the wall, cos 60° of that turned by 60°, none from behind.
 		const lamp = wash({ x: 5, y: 1.5 }, 1.5, { x: 5, y: 0, z: 1.5 });
-		const { receivers } = lightOf(siteWith({ street: 9 }), [lamp], sensor);
-		expect(receiverIn(receivers, 'sensor').most).toBeCloseTo(75.01, 1);
+		const facing = (faces: number): number => {
+			const sensor = { at: { x: 5, y: 0.5 }, height: 1.5, view: { faces } };
+			return receiverIn(lightOf(siteWith({ street: 9, faces: 70 }), [lamp], sensor).receivers, 'sensor').most;
+		};
+		expect(facing(70)).toBeCloseTo(75.01, 1);
+		expect(facing(130)).toBeCloseTo(75.01 / 2, 1);
+		expect(facing(250)).toBe(0);
 	});
 	it('a place to sit with one point, 1 m from a lamp', () => {
 		const { receivers } = lightOf(siteWith({ areas: [seatOf({ x: 5, y: 0.5 }, 0.2)] }), [path(6, 0.5)]);
@@ -123,7 +127,7 @@ describe('worked by hand', () => {
 		expect(middle.least).toBeCloseTo(middle.most, 9);
 		expect(upward).toMatchObject({ share: 1, lumens: 81 });
 	});
-	it('the sensor 1 m below a porch light that lights one’s step within 3 m', () => {
+	it('the sensor 1 m below a porch light and 1 m out from it; dusk says what comes of that, not this', () => {
 		const porch = {
 			id: 'porch',
 			name: 'lantern',
@@ -132,13 +136,20 @@ describe('worked by hand', () => {
 			height: 2.5,
 			reach: 3
 		};
-		const sensor = { at: { x: 5, y: 0.5 }, height: 1.5 };
-		const { receivers, findings } = lightOf(siteWith({ existing: [porch] }), [path(9, 0.5)], sensor);
-		// 1 lx at the edge: I = (9 + 6.25)^1.5 ÷ 2.5 = 23.82 cd; 1 m below 23.82 lx, over the 16 lx at which it switches.
+		const sensor = { at: { x: 5, y: 1.5 }, height: 1.5, view: { faces: 180 } };
+		const { receivers, findings } = lightOf(
+			siteWith({ faces: 0, street: 9, existing: [porch] }),
+			[path(9, 0.5)],
+			sensor
+		);
+		// 1 lx at the edge: I = (9 + 6.25)^1.5 ÷ 2.5 = 23.82 cd; 1.414 m off at 45°: 23.82 × 0.7071 ÷ 2.
 		const found = receiverIn(receivers, 'sensor');
-		expect(found.average).toBeCloseTo(23.82, 2);
-		expect(found).toMatchObject({ verdict: 'too-bright', fromPlan: { average: 0, most: 0 } });
-		expect(findings.find(({ code }) => code === 'light.too-bright')).toMatchObject({ rank: 'look' });
+		expect(found.average).toBeCloseTo(8.42, 2);
+		expect(found).toMatchObject({ verdict: 'right', fromPlan: { average: 0, most: 0 } });
+		const close = { ...sensor, at: { x: 5, y: 0.8 }, height: 2.5 };
+		const bright = lightOf(siteWith({ faces: 0, street: 9, existing: [porch] }), [path(9, 0.5)], close);
+		expect(receiverIn(bright.receivers, 'sensor').verdict).toBe('too-bright');
+		expect([...findings, ...bright.findings].filter(({ about }) => about?.kind === 'power')).toEqual([]);
 	});
 });
 

@@ -1,5 +1,5 @@
 /** The surfaces of a yard and what lands on each, against what should. Points, lux and bounds: `grids.ts`, `probe.ts`, `aims.ts`. */
-import { nearestOnLine, type Point } from '../shared/geometry';
+import { directionOf, nearestOnLine, type Point } from '../shared/geometry';
 import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
 import type { Fixture } from '../placement';
@@ -7,7 +7,7 @@ import type { Site, Steps, Strip } from '../site';
 import { sensorAim, spillAim, treadAim, verdictOf, walkAim, wallAim } from './aims';
 import { crownLevels, crownLux, isLit } from './crowns';
 import type { Emitter } from './emitter';
-import { areaSpots, stripSpots, treadSpots, up, uprightSpots, wallSpots } from './grids';
+import { areaSpots, stripSpots, treadSpots, uprightSpots, wallSpots } from './grids';
 import { levelsAt, luxOf, Tally, type Levels, type Probe, type Spot } from './probe';
 import type { Receiver } from './types';
 import { averageWorking } from './workings';
@@ -209,19 +209,18 @@ function edgeReceivers(site: Site, probe: Probe): Receiver[] {
 	});
 }
 
-/** Ways in which the window of a sensor may look: up, and to eight sides. */
-const facings = [
-	up,
-	...Array.from({ length: 8 }, (_, i) => ({ x: Math.sin((i * Math.PI) / 4), y: Math.cos((i * Math.PI) / 4), z: 0 }))
-];
-/**
- * Light on the sensor at a place chosen for it, the way it gets most: photocells look up or to a side, and which one it will be
- * nobody knows.
- */
-export function sensorReceiver(probe: Probe, spot: { at: Point; height: number }): Receiver {
-	const point = { x: spot.at.x, y: spot.at.y, z: spot.height };
-	const levels = facings
-		.map((normal) => levelsAt(probe, [{ point, normal }]))
-		.reduce((most, one) => (one.most > most.most ? one : most));
-	return receiver({ id: 'sensor', kind: 'sensor', name: 'the sensor', aim: sensorAim() }, levels);
+/** Light on the window of the sensor: upright, looking along a bearing, degrees clockwise from north. */
+export function sensorReceiver(probe: Probe, site: Site, { at, height, view }: SensorWindow): Receiver {
+	const point = { x: at.x, y: at.y, z: height };
+	const normal = { ...directionOf(view.faces, site.faces), z: 0 };
+	return receiver(
+		{ id: 'sensor', kind: 'sensor', name: 'the sensor', aim: sensorAim() },
+		levelsAt(probe, [{ point, normal }])
+	);
+}
+/** Where the dusk sensor hangs, metres, and which way its window looks. */
+export interface SensorWindow {
+	at: Point;
+	height: number;
+	view: { faces: number };
 }

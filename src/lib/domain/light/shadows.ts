@@ -55,28 +55,43 @@ const joins = (wall: Wall, a: Point, b: Point): boolean =>
 	(distance(wall.from, a) < 1e-6 && distance(wall.to, b) < 1e-6) ||
 	(distance(wall.from, b) < 1e-6 && distance(wall.to, a) < 1e-6);
 
-/** All that casts shadows on a site. Sides of the house that are no wall of their own, such as its back, go up to the eaves. */
-export function shadowsOf(site: Site): Shadows {
+/** A side of the house: from corner to corner, up to its eaves, at its middle to the point of its gable; null without one. */
+export interface HouseSide {
+	a: Point;
+	b: Point;
+	height: number;
+	peak: number | null;
+}
+/** The sides of the house, in the order of its ring. Those that are no wall of their own, such as its back, go up to the eaves. */
+export function houseSides(site: Site): HouseSide[] {
 	const ofHouse = site.walls.filter((wall) => wall.of === 'house');
-	const sides = sidesOf(site.house).map(([a, b]) => {
+	return sidesOf(site.house).map(([a, b]) => {
 		const wall = ofHouse.find((one) => joins(one, a, b));
 		return { a, b, height: wall?.height ?? site.eaves, peak: wall?.peak ?? null };
 	});
+}
+/** The eaves as flat lids, metres. A gable has none. */
+export const eavesLids = (sides: readonly HouseSide[], house: Polygon): Lid[] =>
+	sides
+		.filter(({ peak, height }) => peak === null || peak <= height)
+		.map(({ a, b, height }) => lidOf(overhang(a, b, house), height));
+export const lidOf = (ring: Polygon, z: number): Lid => ({ z, ring, box: boxOf(ring) });
+
+/** All that casts shadows on a site. */
+export function shadowsOf(site: Site): Shadows {
+	const sides = houseSides(site);
 	const free = site.walls
 		.filter((wall) => wall.of === 'garden')
 		.map((wall) => screenOf(wall.from, wall.to, wall.height, null));
-	const lid = (ring: Polygon, z: number): Lid => ({ z, ring, box: boxOf(ring) });
 	const porches = site.areas.filter(({ kind, sort }) => kind === 'porch' && sort !== 'open');
 	return {
 		screens: [...sides.map(({ a, b, height, peak }) => screenOf(a, b, height, peak)), ...free].filter(
 			(screen) => screen !== null
 		),
 		lids: [
-			...(site.house.length > 2 ? [lid(site.house, site.eaves)] : []),
-			...sides
-				.filter(({ peak, height }) => peak === null || peak <= height)
-				.map(({ a, b, height }) => lid(overhang(a, b, site.house), height)),
-			...porches.map((porch) => lid(porch.polygon, porch.under ?? site.eaves))
+			...(site.house.length > 2 ? [lidOf(site.house, site.eaves)] : []),
+			...eavesLids(sides, site.house),
+			...porches.map((porch) => lidOf(porch.polygon, porch.under ?? site.eaves))
 		]
 	};
 }

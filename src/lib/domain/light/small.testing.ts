@@ -129,8 +129,11 @@ export const seatOf = (centre: Point, half: number): Area => ({
 	]
 });
 
-export const lightOf = (site: Site, fixtures: Fixture[], sensor?: { at: Point; height: number }) =>
-	planLight(site, fixtures, { runs: [] }, sensor ?? null);
+export const lightOf = (
+	site: Site,
+	fixtures: Fixture[],
+	sensor?: { at: Point; height: number; view: { faces: number } }
+) => planLight(site, fixtures, { runs: [] }, sensor ?? null);
 /** The one receiver of a kind, or with that id. */
 export function receiverIn(receivers: readonly Receiver[], which: ReceiverKind | (string & {})): Receiver {
 	const found = receivers.find(({ kind, id }) => kind === which || id === which);

@@ -5,7 +5,20 @@ import type { FigureUnit, SettableKey } from './settings';
 import { formatLength, type UnitSystem } from './units';
 
 export type FixedUnit =
-	FigureUnit | 'lx' | 'cd' | 'K' | 'V' | 'A' | '°C' | 'years' | 'days' | 'times' | 'power' | 'place' | 'money';
+	| FigureUnit
+	| 'lx'
+	| 'cd'
+	| 'K'
+	| 'V'
+	| 'A'
+	| '°C'
+	| 'years'
+	| 'days'
+	| 'minutes'
+	| 'times'
+	| 'power'
+	| 'place'
+	| 'money';
 type Words = readonly [label: string, unit: FixedUnit];
 type AllWords = {
 	[R in RuleId as keyof (typeof rules)[R]['figures'] extends never ? never : R]: {
@@ -156,6 +169,20 @@ export const figureWords: AllWords = {
 		awg10: ['10 AWG', 'A']
 	},
 	'cable.depth': { lawn: ['In lawn and beds', 'm'], drive: ["Under a dwelling's drive", 'm'] },
+	'ground.dig': {
+		lawnEdge: ['Along the edge of a bed against lawn', 'ground'],
+		edge: ['Along a wall or the edge of paving', 'ground'],
+		bed: ['Inside a bed', 'ground'],
+		roots: ['Inside a root zone', 'ground'],
+		water: ['Near water, on top of the rest', 'ground']
+	},
+	'ground.cross': {
+		sleeve: ['A sleeve, as much as open ground of', 'm'],
+		joint: ['An expansion joint, as much as', 'm'],
+		bore: ['A bore you have told, as much as', 'm'],
+		undeclared: ['A bore not told, as much as', 'm'],
+		bored: ['Bored under paving', 'ground']
+	},
 	'cable.slack': { low: ['From', 'm'], taken: ['Taken', 'm'], high: ['To', 'm'] },
 	'lamp.halogen': {
 		light: ['Light', 'power'],
@@ -164,12 +191,18 @@ export const figureWords: AllWords = {
 		lifeLow: ['Life, from', 'power'],
 		lifeHigh: ['Life, to', 'power']
 	},
-	'sensor.shade': { fromEaves: ['Below the eaves', 'm'] },
+	'sensor.shade': {
+		fromEaves: ['Below the eaves', 'm'],
+		early: ['Early or late, let pass', 'minutes'],
+		leafOn: ['Through a crown in leaf', 'share'],
+		leafOff: ['Through a bare crown', 'share']
+	},
 	'sensor.light': { clear: ['Clear of lamps', 'm'] },
 	'sensor.level': {
 		on: ['Switches on at', 'lx'],
 		offLow: ['Off at, from', 'times'],
-		offHigh: ['Off at, to', 'times']
+		offHigh: ['Off at, to', 'times'],
+		delay: ['Delay', 'minutes']
 	},
 	'sensor.dusk': { sunset: ['At sunset', 'lx'], civil: ['Sun 6° below', 'lx'], nautical: ['Sun 12° below', 'lx'] },
 	'budget.order': {
@@ -257,6 +290,10 @@ export function formatFigure(value: number, unit: FixedUnit, units: UnitSystem):
 			return `${String(Math.round(value * 1000) / 10)} %`;
 		case 'times':
 			return `${plain(value)} times`;
+		case 'minutes':
+			return value === 1 ? '1 minute' : `${plain(value)} minutes`;
+		case 'ground':
+			return `${plain(value)} times open ground`;
 		case 'power':
 			return `volts to the power ${plain(value).replace('-', '−')}`;
 		case 'place':

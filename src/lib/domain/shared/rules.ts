@@ -454,6 +454,22 @@ export const rules = {
 		'practice',
 		{}
 	),
+	'ground.dig': rule(
+		'ground.dig',
+		'What a metre costs to dig',
+		'Cable goes the way that is least work, counted in metres of open ground. A metre along the edge of a bed against lawn counts 0.7, along a wall or the edge of paving 0.9, inside a bed 1.2, inside the root zone of a tree 2. Nearer to water than rule water.clear allows, 2 more.',
+		'Along an edge one slit with a spade does, and the cable is found again. In a bed there are plants to spare, among roots every spadeful is a trowelful.',
+		'memory',
+		{ lawnEdge: 0.7, edge: 0.9, bed: 1.2, roots: 2, water: 2 }
+	),
+	'ground.cross': rule(
+		'ground.cross',
+		'What a crossing costs',
+		'Going under paving counts as so much more open ground: 0.5 m (20 in) for a sleeve that is there, 2 m (7 ft) for an expansion joint, 6 m (20 ft) for a bore you have told, 12 m (39 ft) for one that has still to be thought of. A metre that is bored counts as three.',
+		'So much further is worth going round before another crossing is the lesser work.',
+		'memory',
+		{ sleeve: 0.5, joint: 2, bore: 6, undeclared: 12, bored: 3 }
+	),
 	'cable.slack': rule(
 		'cable.slack',
 		'Slack',
@@ -505,26 +521,26 @@ export const rules = {
 	'sensor.shade': rule(
 		'sensor.shade',
 		'Sensor out of shade',
-		'Not under eaves, canopies or behind walls.',
+		'Not under eaves, canopies or behind walls: what they take of its sky is worked out, a crown letting 15 % of the light through in leaf and 60 % bare (from memory), and up to 10 minutes early or late is let pass.',
 		'It would switch on early.',
 		'practice',
-		{ fromEaves: 0.6 }
+		{ fromEaves: 0.6, early: 10, leafOn: 0.15, leafOff: 0.6 }
 	),
 	'sensor.light': rule(
 		'sensor.light',
 		'Sensor out of lamplight',
-		"Not where lamps, the plan's own included, throw more on it at night than it switches on at, worked out by the light model whichever way it looks; where there is a choice, 3 m (10 ft) clear of lamps.",
-		'It would switch off, or blink all night.',
+		"Not where lamps, the plan's own included, keep it from switching on at dusk or make it switch off again: a night is gone through minute by minute, with the light that falls square to its window; where there is a choice, 3 m (10 ft) clear of lamps.",
+		'It would stay off, or blink all night.',
 		'practice',
 		{ clear: 3 }
 	),
 	'sensor.level': rule(
 		'sensor.level',
 		'When the sensor switches',
-		'On at about 16 lx on the horizontal, off at 1.5 to 6 times that, with delay.',
+		'On at about 16 lx on the horizontal, off at 1.5 to 6 times that, with delay: a minute is taken (from memory).',
 		'Light enough to walk by at the one, dark enough to need a lamp at the other.',
 		'c136_10',
-		{ on: 16, offLow: 1.5, offHigh: 6 }
+		{ on: 16, offLow: 1.5, offHigh: 6, delay: 1 }
 	),
 	'sensor.dusk': rule(
 		'sensor.dusk',
@@ -537,7 +553,7 @@ export const rules = {
 	'hours.choice': rule(
 		'hours.choice',
 		'Hours',
-		'Dusk to dawn, or a set time from dusk, or until a clock time; less is kinder to neighbours, night life and the bill.',
+		'Dusk to dawn, or a set time from dusk, or until a clock time, or evening and early morning; other hours for a part of the year where wanted. Less is kinder to neighbours, night life and the bill.',
 		'Most of the night nobody is looking.',
 		'practice',
 		{}

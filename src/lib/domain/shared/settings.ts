@@ -4,8 +4,11 @@
  */
 import { rules, type RuleId } from './rules';
 
-/** What a rule's figure is measured in; metres are read and written in the person's units. */
-export type FigureUnit = 'm' | 'deg' | 'ratio' | 'share';
+/**
+ * What a rule's figure is measured in; metres are read and written in the person's units. `ground`: times the work of as
+ * much open ground.
+ */
+export type FigureUnit = 'm' | 'deg' | 'ratio' | 'share' | 'ground';
 
 export interface Setting {
 	unit: FigureUnit;
@@ -101,7 +104,47 @@ export const settings = {
 	'place.clear/doorFront': setting('m', 0.9, 2.5, 'memory', 'A door swings about 0.9 m (3 ft).'),
 	'place.clear/garageFront': setting('m', 3, 8, 'memory', 'From a very small car to a long van.'),
 	'place.clear/receptacle': setting('m', 0.3, 1, 'memory', 'A hand with a plug needs 300 mm (12 in).'),
-	'place.clear/eaves': setting('m', 0.3, 1.5, 'memory', 'From narrow eaves to a deep overhang.')
+	'place.clear/eaves': setting('m', 0.3, 1.5, 'memory', 'From narrow eaves to a deep overhang.'),
+	'ground.dig/lawnEdge': setting(
+		'ground',
+		0.3,
+		1,
+		'memory',
+		'At one, the edge is no easier than the lawn; a slit with a spade takes at least a third of the time of a trench.'
+	),
+	'ground.dig/edge': setting('ground', 0.5, 1, 'memory', 'At one, the edge is no easier than the lawn.'),
+	'ground.dig/bed': setting(
+		'ground',
+		0.5,
+		4,
+		'memory',
+		'From loose bare soil to a bed so full that each plant is lifted.'
+	),
+	'ground.dig/roots': setting(
+		'ground',
+		1,
+		6,
+		'memory',
+		'At one, roots are not gone round at all; six times is work with a trowel.'
+	),
+	'ground.dig/water': setting('ground', 1, 10, 'memory', 'Less would lead cable past water for the sake of a metre.'),
+	'ground.cross/sleeve': setting(
+		'm',
+		0.1,
+		5,
+		'memory',
+		'From one with a draw string in it to one that must first be found.'
+	),
+	'ground.cross/joint': setting('m', 0.5, 10, 'memory', 'The strip comes out and goes back, whatever else.'),
+	'ground.cross/bore': setting('m', 1, 30, 'memory', 'From a narrow walk and a hose to an afternoon with a rod.'),
+	'ground.cross/undeclared': setting(
+		'm',
+		1,
+		60,
+		'memory',
+		'From a narrow walk and a hose to never, as long as there is a way round.'
+	),
+	'ground.cross/bored': setting('ground', 1, 10, 'memory', 'Under paving a metre is never easier than in lawn.')
 } as const satisfies Partial<Record<SettingKey, Setting>>;
 
 export type SettableKey = keyof typeof settings;

@@ -1,6 +1,5 @@
-import { lineLength } from '../shared/geometry';
 import { formatLength } from '../shared/units';
-import type { RunSegment, SegmentCrossing } from '../cable';
+import { placedCrossings, type SegmentCrossing } from '../cable';
 import { count } from './item';
 import { material, type Basis } from './goods';
 import type { ShoppingItem } from './types';
@@ -19,24 +18,18 @@ export interface Crossed {
 	crossing: SegmentCrossing;
 	runs: string[];
 }
-/** Crossings to make or fill; a declared one that several cables share counts once. */
-export function crossingsOf(basis: Basis): Crossed[] {
+/** Crossings to make or fill, each once, however many cables go through it. */
+export function crossingsOf({ cabling }: Pick<Basis, 'cabling'>): Crossed[] {
 	const found = new Map<string, Crossed>();
-	for (const run of basis.cabling.runs) {
-		run.segments.forEach((segment, i) =>
-			segment.crossings.forEach((crossing, j) => {
-				const key = crossing.crossing ? `${crossing.strip}/${crossing.crossing}` : `${run.id}/${i}/${j}`;
-				const known = found.get(key);
-				if (!known) found.set(key, { crossing, runs: [run.name] });
+	for (const run of cabling.runs)
+		for (const { path, crossings } of run.segments)
+			for (const { crossing, place } of placedCrossings(path, crossings)) {
+				const known = found.get(place);
+				if (!known) found.set(place, { crossing, runs: [run.name] });
 				else if (!known.runs.includes(run.name)) known.runs.push(run.name);
-			})
-		);
-	}
+			}
 	return [...found.values()];
 }
-/** Metres to dig along a leg: its way over the ground less what passes under paving. */
-export const trenchOf = (segment: RunSegment): number =>
-	Math.max(0, lineLength(segment.path) - segment.crossings.reduce((sum, crossing) => sum + crossing.length, 0));
 
 /** What goes into the ground beside cable. */
 export function groundItems(basis: Basis): ShoppingItem[] {
@@ -53,10 +46,7 @@ export function groundItems(basis: Basis): ShoppingItem[] {
 		0
 	);
 	const jointMetres = joints.reduce((sum, { crossing }) => sum + crossing.length, 0);
-	const trench = cabling.runs.reduce(
-		(sum, run) => sum + run.segments.reduce((part, segment) => part + trenchOf(segment), 0),
-		0
-	);
+	const trench = cabling.supply?.route?.trench ?? 0;
 	const wells = fixtures.filter((fixture) => fixture.mount === 'flush').length;
 	const posts = cabling.supply?.on === 'post' ? 1 : 0;
 	const gravel = Math.ceil((wells * gravelPerWell) / bag - 1e-9) + posts;

@@ -88,6 +88,7 @@ const cabling = (runs: Run[], on: 'wall' | 'post' = 'wall'): Cabling => ({
 		taps: [12],
 		regulation: 0.05,
 		suggested: true,
+		because: [],
 		cost: 0,
 		runnersUp: []
 	},
@@ -164,11 +165,24 @@ describe('quantities', () => {
 });
 
 describe('crossings', () => {
-	const bought = (crossing: Run['segments'][number]['crossings'][number]) =>
-		list(yardWith({}), six, cabling([chain(5, [crossing]), { ...chain(5, [crossing]), id: 'run-2', name: 'run 2' }]));
-	it('a bore takes sleeves for its length and 150 mm past both edges, each cable its own', () => {
-		expect(quantity(bought({ strip: 'drive', crossing: null, kind: 'bore', length: 3 }), 'sleeve')).toBe(4);
-		expect(quantity(bought({ strip: 'drive', crossing: null, kind: 'bore', length: 2.7 }), 'sleeve')).toBe(2);
+	type Crossing = Run['segments'][number]['crossings'][number];
+	/** Two runs that cross on their first leg, the second one `aside` metres further along. */
+	const bought = (crossing: Crossing, aside = 0) => {
+		const crossed = (name: string, x: number): Run => {
+			const run = chain(5, [crossing]);
+			const path = [1, 2, 2 + crossing.length, 8.5].map((y) => ({ x, y }));
+			const segments = run.segments.map((one, k) => (k === 0 ? { ...one, path } : one));
+			return { ...run, id: name.replace(' ', '-'), name, segments };
+		};
+		return list(yardWith({}), six, cabling([crossed('run 1', 0), crossed('run 2', aside)]));
+	};
+	it('a bore takes sleeves for its length and 150 mm past both edges, once for all cables in it', () => {
+		const bore = (length: number): Crossing => ({ strip: 'drive', crossing: null, kind: 'bore', length });
+		// 3.3 m of sleeve in lengths of 3 m, and 3.0 m of it.
+		expect(quantity(bought(bore(3)), 'sleeve')).toBe(2);
+		expect(quantity(bought(bore(2.7)), 'sleeve')).toBe(1);
+		expect(quantity(bought(bore(3), 1.5), 'sleeve')).toBe(4);
+		expect(quantity(bought(bore(2.7), 1.5), 'sleeve')).toBe(2);
 	});
 	it('a joint shared by two cables is filled once', () => {
 		const shopping = bought({ strip: 'drive', crossing: 'middle', kind: 'joint', length: 12 });

@@ -121,6 +121,7 @@ function laidOut(survey: Survey, kind: 'walk' | 'drive', told: YardWalk | YardDr
 		meetsStreet: false
 	};
 }
+const crossingNames = { sleeve: 'A sleeve', joint: 'An expansion joint', bore: 'A bore' } as const;
 function crossingsOf(
 	survey: Survey,
 	kind: 'walk' | 'drive',
@@ -129,22 +130,25 @@ function crossingsOf(
 	width: number,
 	length: number
 ): Crossing[] {
-	return (told.crossings ?? []).map((crossing) => {
-		const at = Math.min(crossing.at, length);
+	return (told.crossings ?? []).flatMap((crossing): Crossing[] => {
 		if (crossing.at > length + 0.05) {
-			const message = `A crossing is told at ${measure(survey, crossing.at)} along ${calledThe(told.name, kind)}, which is ${measure(survey, length)} long. It is taken at the end; check where it is.`;
+			const message = `${crossingNames[crossing.kind]} is told at ${measure(survey, crossing.at)} along ${calledThe(told.name, kind)}, which is ${measure(survey, length)} long: there is nothing left to cross. It is not used; check where it is.`;
 			report(survey, 'look', 'crossing-beyond-end', { kind, id: told.id }, message);
+			return [];
 		}
+		const at = Math.min(crossing.at, length);
 		const middle = pointAt(centre, at);
 		const across = rightOf(directionAt(centre, at));
 		const reach = width / 2 + clearOfEdge;
-		return {
-			id: crossing.id,
-			kind: crossing.kind,
-			at,
-			left: moved(middle, across, -reach),
-			right: moved(middle, across, reach)
-		};
+		return [
+			{
+				id: crossing.id,
+				kind: crossing.kind,
+				at,
+				left: moved(middle, across, -reach),
+				right: moved(middle, across, reach)
+			}
+		];
 	});
 }
 function flights(survey: Survey, walk: YardWalk, length: number): Steps[] {

@@ -99,6 +99,8 @@ export const treeSchema = z.strictObject({
 	crownBase: orUnsure(length(0, 30)),
 	trunk: orUnsure(length(0.02, 4)),
 	form: orUnsure(z.enum(['round', 'spreading', 'columnar', 'conical', 'vase', 'weeping', 'multi-stem', 'palm'])),
+	/** Whether it keeps its leaves through the winter. */
+	leaf: maybe(z.enum(['sheds', 'keeps'])),
 	ground: orUnsure(z.enum(['lawn', 'bed', 'gravel'])),
 	light: maybe(level),
 	seenFrom: maybe(z.enum(['street', 'house', 'walk']))
@@ -231,15 +233,31 @@ const clock = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
 export const hoursSchema = z.discriminatedUnion('kind', [
 	z.strictObject({ kind: z.literal('dusk-to-dawn') }),
 	z.strictObject({ kind: z.literal('after-dusk'), hours: z.number().check(z.minimum(0.5), z.maximum(14)) }),
-	z.strictObject({ kind: z.literal('until'), clock })
+	z.strictObject({ kind: z.literal('until'), clock }),
+	/** On from dusk until `evening`, and again from `morning` until dawn. */
+	z.strictObject({ kind: z.literal('split'), evening: clock, morning: clock })
 ]);
+const monthDay = z.string().check(z.regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/));
+/** Other hours for a part of the year, from one date to another, both in it; it may pass the new year. */
+export const seasonSchema = z.strictObject({ from: monthDay, to: monthDay, hours: hoursSchema });
 export const spotSchema = z.strictObject({
 	at: pointSchema,
 	on: z.enum(['wall', 'post']),
 	height: maybe(length(0, 4))
 });
+export const sensorSpotSchema = z.strictObject({
+	...spotSchema.shape,
+	/** Which way its window looks, degrees from north; absent: out from its wall, on a post to the darker side of the sky. */
+	faces: maybe(z.number().check(z.minimum(0), z.maximum(360)))
+});
 /** Id of a fixture in the plan: what it lights, and its place there. */
 const fixtureId = z.string().check(z.regex(/^[a-z][a-z0-9-]{0,59}\/[a-z0-9-]{1,40}$/));
+/** Cable as the person drew it, from one light to the next: straight from bend to bend, or by the plan's own way where no bends are told. */
+export const linkSchema = z.strictObject({
+	from: z.union([fixtureId, z.literal('supply')]),
+	to: fixtureId,
+	via: maybe(z.array(pointSchema).check(z.minLength(1), z.maxLength(20)))
+});
 /** A run of cable as the person has it or wants it; what is absent is chosen by the plan. */
 export const runChoiceSchema = z.strictObject({
 	id,
@@ -248,7 +266,9 @@ export const runChoiceSchema = z.strictObject({
 	/** Gauge or mm², by which sizes are sold here. */
 	size: maybe(z.number().check(z.minimum(0.5), z.maximum(35))),
 	tap: maybe(z.number().check(z.minimum(6), z.maximum(24))),
-	feed: maybe(z.enum(['end', 'middle', 'hub']))
+	feed: maybe(z.enum(['end', 'middle', 'hub'])),
+	/** Its cables as drawn; lights of the run that no link reaches are joined on by the plan. */
+	links: list(linkSchema)
 });
 /** The circuit as set by hand, on the circuit page or by an advice taken there. */
 export const circuitChoiceSchema = z.strictObject({
@@ -282,8 +302,9 @@ export const powerSchema = z.strictObject({
 	gfci: orUnsure(z.boolean()),
 	inUseCover: orUnsure(z.boolean()),
 	transformer: maybe(z.union([spotSchema, z.literal('suggest')])),
-	sensor: maybe(z.union([spotSchema, z.literal('suggest')])),
+	sensor: maybe(z.union([sensorSpotSchema, z.literal('suggest')])),
 	hours: orUnsure(hoursSchema),
+	season: maybe(seasonSchema),
 	price: orUnsure(
 		z.strictObject({
 			perKwh: z.number().check(z.minimum(0), z.maximum(10)),
@@ -304,6 +325,10 @@ export const powerSchema = z.strictObject({
 	budget: maybe(budgetSchema),
 	lamps: list(ownLampSchema),
 	circuit: maybe(circuitChoiceSchema),
+	/** Volts measured on the first night, by fixture id, or `terminals/` and the id of a run. */
+	measured: maybe(
+		z.record(z.string().check(z.minLength(1), z.maxLength(110)), z.number().check(z.minimum(0), z.maximum(60)))
+	),
 	/** Prices the person has changed, by catalogue id, in their currency. */
 	prices: maybe(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(100000))))
 });
@@ -373,6 +398,7 @@ export type YardTree = z.infer<typeof treeSchema>;
 export type YardWalk = z.infer<typeof walkSchema>;
 export type YardDrive = z.infer<typeof driveSchema>;
 export type RunChoice = z.infer<typeof runChoiceSchema>;
+export type RunLink = z.infer<typeof linkSchema>;
 export type CircuitChoice = z.infer<typeof circuitChoiceSchema>;
 export type OwnLamp = z.infer<typeof ownLampSchema>;
 export type FixtureEdit = z.infer<typeof fixtureEditSchema>;
@@ -381,7 +407,17 @@ export type HandFixtures = z.infer<typeof fixturesSchema>;
 export type YardSection = z.infer<typeof sectionSchema>;
 export type YardOpening = z.infer<typeof openingSchema>;
 /** Spelt out, since the plan's JSON Schema is made from types; the parts of `Yard` that use them hold them equal. */
-export type Hours = { kind: 'dusk-to-dawn' } | { kind: 'after-dusk'; hours: number } | { kind: 'until'; clock: string };
+export type Hours =
+	| { kind: 'dusk-to-dawn' }
+	| { kind: 'after-dusk'; hours: number }
+	| { kind: 'until'; clock: string }
+	| { kind: 'split'; evening: string; morning: string };
+/** Months and days as `MM-DD`. */
+export interface Season {
+	from: string;
+	to: string;
+	hours: Hours;
+}
 export type Level = 'none' | 'soft' | 'bright';
 export type Units = 'feet' | 'metres';
 

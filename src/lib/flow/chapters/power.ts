@@ -58,7 +58,7 @@ export const power: Question[] = [
 		title: () => 'Where should the dusk sensor look from?',
 		hint: 'A photocell wants open sky: not under eaves or a canopy, and not where lamplight reaches it at night.',
 		words: ['photocell', 'eaves', 'canopy'],
-		fields: [{ kind: 'spot', path: 'power.sensor', label: 'Sensor' }]
+		fields: [{ kind: 'spot', path: 'power.sensor', label: 'Sensor', faces: true }]
 	},
 	{
 		id: 'hours',
@@ -71,7 +71,8 @@ export const power: Question[] = [
 				path: 'power.hours',
 				label: 'Hours',
 				unsure: 'some hours from dusk are taken'
-			}
+			},
+			{ kind: 'season', path: 'power.season', label: 'Other hours for a part of the year', optional: true }
 		]
 	},
 	{

@@ -66,6 +66,17 @@ export const trees: Question[] = [
 				example: '6 ft',
 				unsure: 'taken from its height and shape',
 				when: treeIsLit
+			},
+			{
+				kind: 'choice',
+				path: '@.leaf',
+				label: 'In winter',
+				optional: true,
+				usual: 'sheds',
+				options: [
+					{ value: 'sheds', label: 'Bare' },
+					{ value: 'keeps', label: 'Keeps its leaves' }
+				]
 			}
 		]
 	},

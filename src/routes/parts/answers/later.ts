@@ -5,13 +5,5 @@ import type { Readers } from '../reading';
 
 export const readers: Readers = { readLength, readCount, readDegrees, readNumber };
 
-export { default as BearingAnswer } from './BearingAnswer.svelte';
-export { default as HoursAnswer } from './HoursAnswer.svelte';
-export { default as ItemsAnswer } from './ItemsAnswer.svelte';
-export { default as LineAnswer } from './LineAnswer.svelte';
-export { default as PlaceAnswer } from './PlaceAnswer.svelte';
-export { default as PointAnswer } from './PointAnswer.svelte';
-export { default as PriceAnswer } from './PriceAnswer.svelte';
-export { default as RowsAnswer } from './RowsAnswer.svelte';
-export { default as SpotAnswer } from './SpotAnswer.svelte';
+export { default as LaterAnswer } from './LaterAnswer.svelte';
 export { glossary } from '$lib/flow';

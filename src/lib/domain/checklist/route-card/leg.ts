@@ -1,5 +1,6 @@
 import { lineLength, type Line } from '../../shared/geometry';
 import { formatLength } from '../../shared/units';
+import { placedCrossings } from '../../cable';
 import type { Site } from '../../site';
 import { sentence } from '../words';
 import { headingOf } from './heading';
@@ -42,7 +43,7 @@ export function legOf(stretch: Stretch, from: RoutePoint, to: RoutePoint, walk: 
 	const { path, crossing: told } = stretch;
 	const length = lineLength(path);
 	const sharedWith = length < besideIt ? null : trenches.holding(path);
-	const shared = told?.crossing ? trenches.take(told.strip, told.crossing) : told !== null && sharedWith !== null;
+	const shared = told !== null && trenches.take(placedCrossings(path, [told])[0]!.place);
 	const ground = told ? underPaving(told, shared, site) : inOpenGround(site);
 	const roots = told ? [] : rootsOn(path, site);
 	trenches.dig(run, path);

@@ -227,6 +227,18 @@ describe('each example', () => {
 				expect(new Set(found)).toEqual(new Set(codes));
 			}
 		});
+	it.each(examples.map(({ id, yard: told }) => [id, told] as const))(
+		'%s: what the cards have one dig is the trench of the plan',
+		(_, told) => {
+			const plan = makePlan(told);
+			const cards = routeCards(makeSite(told), plan.fixtures, plan.runs, plan.supply);
+			const open = cards.flatMap(legsOf).filter(({ crossing, sharedWith }) => !crossing && sharedWith === null);
+			const dug = open.reduce((sum, { length }) => sum + length, 0);
+			const { trench } = plan.supply!.route!;
+			// A stretch that lies beside another cable for a part of its way only is dug whole on the card.
+			expect(Math.abs(dug / trench - 1)).toBeLessThan(0.03);
+		}
+	);
 });
 
 const swapped = (text: string): string =>

@@ -1,0 +1,2 @@
+export { checkRuns } from './check-runs';
+export type { MeasuredRow, RunCheck, Suspicion } from './types';
