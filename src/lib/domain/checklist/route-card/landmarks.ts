@@ -1,4 +1,5 @@
 import {
+	between as midway,
 	distance,
 	lineLength,
 	magnitude,
@@ -105,6 +106,29 @@ export function nearWords({ spots, edges, site }: Landmarks, at: Point): string 
 	return found ? between(found.off, found.one.from, site) : '';
 }
 
+/** A path that bends with an edge keeps this near to it, and as even, metres. */
+const nearEdge = 0.5;
+const evenly = 0.1;
+/** A path longer than its ends are apart by this is told as bent. */
+const bent = 1.01;
+/**
+ * The edge that a path follows round its bends, as `alongEdge` has it: every turn and the middle of every step as far off. Null
+ * where there is none, or the path has no turn.
+ */
+export function followedEdge({ edges, site }: Landmarks, path: Line): { words: string; from: string } | null {
+	if (path.length < 3) return null;
+	const at = path.flatMap((p, i) => (i === 0 ? [p] : [midway(path[i - 1]!, p, 0.5), p]));
+	let best: { mean: number; words: string; from: string } | null = null;
+	for (const { along, from, line } of edges) {
+		const offs = at.map((p) => nearestOnLine(p, line)!.distance);
+		const most = Math.max(...offs);
+		const mean = offs.reduce((sum, one) => sum + one, 0) / offs.length;
+		if (most > nearEdge || most - Math.min(...offs) > evenly || (best && mean > best.mean - 1e-9)) continue;
+		best = { mean, from, words: `${along} and round its bend${mean >= 0.05 ? `, ${off(mean, site)} off it` : ''}` };
+	}
+	return best;
+}
+
 /** Angle between a stretch and an edge beyond which it does not go along it, degrees. */
 const askew = 25;
 /** A shorter stretch goes along nothing, metres; nor one that has less than this share of its length beside the edge. */
@@ -118,6 +142,9 @@ const places = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
 export function alongEdge({ edges, site }: Landmarks, path: Line): { words: string; from: string } | null {
 	const length = lineLength(path);
 	if (length < leastAlong) return null;
+	const isBent = length > bent * distance(path[0]!, path.at(-1)!);
+	const followed = isBent ? followedEdge({ edges, site, spots: [] }, path) : null;
+	if (followed) return followed;
 	let best: { mean: number; words: string; from: string } | null = null;
 	for (const { along, from, line } of edges) {
 		const near = places.map((share) => nearestOnLine(pointAt(path, share * length), line)!);

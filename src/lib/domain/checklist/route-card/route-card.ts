@@ -16,15 +16,16 @@ import type { RouteCard, RouteLeg, RouteLine } from './types';
 const sum = <T>(list: readonly T[], of: (one: T) => number): number => list.reduce((total, one) => total + of(one), 0);
 
 /** The stretches of a segment the way it is walked. */
-function walked(segment: RunSegment, from: string, at: { site: Site; run: Run }): Stretch[] {
+function walked(segment: RunSegment, from: string, { landmarks, trenches }: Walk): Stretch[] {
 	const backwards = segment.from !== from;
 	const told = segment.path.length >= 2 ? segment.path : [...segment.path, ...segment.path];
 	const path = backwards ? told.toReversed() : told;
-	return stretchesOf(path, backwards ? segment.crossings.toReversed() : segment.crossings, at.site);
+	const crossings = backwards ? segment.crossings.toReversed() : segment.crossings;
+	return stretchesOf(path, crossings, landmarks, (part) => trenches.holding(part));
 }
 function legsOf(pull: Pull, run: Run, points: Points, walk: Walk): RouteLeg[] {
 	return pull.legs.flatMap(({ segment, from, to }) => {
-		const stretches = walked(run.segments[segment]!, from, { site: walk.site, run });
+		const stretches = walked(run.segments[segment]!, from, walk);
 		let at = points.node(from, stretches[0]!.path[0]!);
 		return stretches.map((stretch, i) => {
 			const end = stretch.path.at(-1)!;

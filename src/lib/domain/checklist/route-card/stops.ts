@@ -5,11 +5,14 @@ import {
 	lengthInside,
 	lineLength,
 	nearestOnSegment,
+	subtract,
+	turnBetween,
 	type Line
 } from '../../shared/geometry';
 import type { SegmentCrossing } from '../../cable';
 import type { Site } from '../../site';
 import { turnsWorthSaying } from '../route';
+import { followedEdge, type Landmarks } from './landmarks';
 
 /** A stretch of a route between two places at which one stops. */
 export interface Stretch {
@@ -61,17 +64,43 @@ function partsOf(path: Line): Line[] {
 	return stops.slice(1).map((_, k) => part(k));
 }
 
+/** A sharper turn is a corner, and gets its stake whatever lies beside it, degrees. */
+const corner = 50;
+/** Whose trench a stretch lies in that is open already; null where it has to be dug. */
+export type Held = (path: Line) => string | null;
+/** Parts that go on round the bend of one edge put together: one follows it, and needs no stakes on the way. */
+function joined(parts: readonly Line[], landmarks: Landmarks, held: Held): Line[] {
+	const found: Line[] = [];
+	for (const part of parts) {
+		const before = found.at(-1);
+		const whole = before && [...before, ...part.slice(1)];
+		const turn = before ? Math.abs(turnBetween(stepAt(before, before.length - 1), stepAt(part, 1))) : 0;
+		const isOne = before && turn < corner && held(before) === held(part);
+		if (whole && isOne && followedEdge(landmarks, whole)) found[found.length - 1] = whole;
+		else found.push(part);
+	}
+	return found;
+}
+const stepAt = (path: Line, end: number) => subtract(path[end]!, path[end - 1]!);
+
 /**
  * A route from node to node, cut at its bends and at both ends of each crossing. Together the stretches are the path. A
  * crossing that is no step of its own is put to the stretch that runs under its paving.
  */
-export function stretchesOf(path: Line, crossings: readonly SegmentCrossing[], site: Site): Stretch[] {
+export function stretchesOf(
+	path: Line,
+	crossings: readonly SegmentCrossing[],
+	landmarks: Landmarks,
+	held: Held
+): Stretch[] {
+	const { site } = landmarks;
 	const steps = crossingSteps(path, crossings, site);
 	const stretches: Stretch[] = [];
 	let start = 0;
 	const open = (end: number) => {
 		if (end > start)
-			for (const part of partsOf(path.slice(start, end + 1))) stretches.push({ path: part, crossing: null });
+			for (const part of joined(partsOf(path.slice(start, end + 1)), landmarks, held))
+				stretches.push({ path: part, crossing: null });
 	};
 	for (const [step, crossing] of steps) {
 		open(step);
