@@ -17,8 +17,9 @@ export function fileName(yard: Yard): string {
 	return `${name || 'yard'}${extension}`;
 }
 
-function download(name: string, text: string): void {
-	const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+/** Hands text to the browser's downloads as a file. */
+export function download(name: string, text: string, type = 'application/json'): void {
+	const url = URL.createObjectURL(new Blob([text], { type }));
 	const link = document.createElement('a');
 	link.href = url;
 	link.download = name;

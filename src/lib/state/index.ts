@@ -1,4 +1,4 @@
 export { session, Session, type Answer } from './session.svelte';
 export { draftKey } from './drafts';
-export { fileName, openFile, saveAside, saveFile, type OpenedFile } from './files';
+export { download, fileName, openFile, saveAside, saveFile, type OpenedFile } from './files';
 export type { Drafts } from './storage';
