@@ -8,7 +8,7 @@ import type { Said } from './drawn';
 import type { Unused, WhyUnused } from './drawn-links';
 import type { Blocked, Close } from './drawn-way';
 import type { HandRun } from './hand';
-import { called, listed } from './wording';
+import { called, listed, the } from './wording';
 
 /** How lights and places are called. */
 export interface Calling {
@@ -23,7 +23,6 @@ const some = (names: readonly string[]): string =>
 	names.length > mostNamed
 		? `${names.slice(0, mostNamed).join(', ')} and ${names.length - mostNamed} more`
 		: listed(names);
-const the = (name: string) => (/^(the|a|an|my|our)\s/i.test(name) ? name : `the ${name}`);
 
 /** A light that is gone goes by its id. */
 const lightName = (id: string, { fixtures }: Calling): string =>

@@ -1,7 +1,6 @@
-import { distance, segmentMeeting, type Point } from '../shared/geometry';
+import { segmentMeeting, type Point } from '../shared/geometry';
 import type { Assumption, Finding } from '../shared/findings';
 import { rules } from '../shared/rules';
-import { figuresOf } from '../shared/settings';
 import { formatLength } from '../shared/units';
 import { sizeName } from '../circuit';
 import { placeFixtures, type Fixture } from '../placement';
@@ -10,7 +9,7 @@ import type { Yard } from '../yard';
 import { adviceFor, type Attempt } from './advice';
 import { assembleRuns } from './assemble';
 import { circuitOf, type Circuit, type Wired } from './circuit-of';
-import { layingCostsOf, type LayingCosts } from './costs';
+import type { LayingCosts } from './costs';
 import { supplyWorking } from './describe';
 import { Bends } from './drawn-way';
 import { drawnAssumptions, drawnFindings, type Calling } from './drawn-words';
@@ -18,12 +17,13 @@ import type { Ground, Terminal } from './ground';
 import { handAssumptions, handFindings } from './hand';
 import { systemOf } from './loads';
 import { circuitNotes } from './notes';
-import { obstaclesOf, waterRings, type Obstacle } from './obstacles';
+import { nearestFirst } from './nearest-first';
+import { waterRings, type Obstacle } from './obstacles';
 import { findRoutes, type Routes } from './paths';
 import { routeLength } from './route-length';
 import { runnersUp } from './runners-up';
 import { groundOf } from './standing';
-import { siteSupply } from './supply';
+import { costsIn, siteSupply } from './supply';
 import { supplyReach, type SupplySpot } from './supply-spot';
 import type { Cabling, Run } from './types';
 import { wayFindings } from './ways';
@@ -69,16 +69,6 @@ function findWays(site: Site, spot: SupplySpot, fixtures: readonly Fixture[], co
 
 const crosses = (o: Obstacle, a: Point, b: Point): boolean =>
 	o.ring.some((p, i) => segmentMeeting(a, b, p, o.ring[(i + 1) % o.ring.length]!) !== null);
-
-/**
- * Fixtures by distance from the transformer, to the micrometre, then from the front out: an order that a mirror keeps, so
- * that where two trees cost the same a yard and its mirror image get the same one.
- */
-function nearestFirst(from: Point, fixtures: readonly Fixture[]): Fixture[] {
-	const whole = (metres: number) => Math.round(metres * 1e6);
-	const far = new Map(fixtures.map((one) => [one, whole(distance(one.at, from))]));
-	return fixtures.toSorted((a, b) => far.get(a)! - far.get(b)! || whole(a.at.y) - whole(b.at.y));
-}
 
 /** Fixtures without a way, by what lies between. */
 function unreachedFindings({ ground, terminals, reached }: Ways, fixtures: readonly Fixture[]): Finding[] {
@@ -163,7 +153,7 @@ function groundsOf(site: Site, placed: readonly Fixture[], yard: Yard): Grounds 
 	const spot = siteSupply(site, yard, placed);
 	if (!spot) return null;
 	const fixtures = nearestFirst(spot.at, placed);
-	const ways = findWays(site, spot, fixtures, layingCostsOf(figuresOf(yard.rules).figures));
+	const ways = findWays(site, spot, fixtures, costsIn(yard));
 	const { routes, reached } = ways;
 	const bending = new Bends(site, ways.ground, ways.terminals).way;
 	const { mountHeight } = spot;
@@ -232,7 +222,7 @@ export function layCable(site: Site, placed: readonly Fixture[], yard: Yard): Ca
 	const circuit = circuitOf(grounds, yard);
 	const { layout, transformer } = circuit;
 	const runs = layout ? assembleRuns(layout, spot.at, fixtures) : [];
-	const obstacles = ways.underWalls ? obstaclesOf(site, true) : ways.ground.obstacles;
+	const { obstacles } = ways.underWalls ? groundOf(site, true) : ways.ground;
 	const waters = obstacles.filter((o) => o.kind === 'water');
 	const loadVoltAmps = layout?.choice.loadVoltAmps ?? 0;
 	return {

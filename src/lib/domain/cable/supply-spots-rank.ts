@@ -2,10 +2,11 @@
  * What everything behind a transformer costs, estimated for several places at once, before a circuit is made. All places
  * share one graph of ways.
  */
-import { distance, type Point } from '../shared/geometry';
+import type { Point } from '../shared/geometry';
 import type { Site } from '../site';
 import type { LayingCosts } from './costs';
 import { makeGraph } from './graph';
+import { nearestFirst } from './nearest-first';
 import { searcher } from './search';
 import { minimumTreeCost } from './spanning';
 import { groundOf } from './standing';
@@ -31,11 +32,6 @@ const mostLights = 24;
  * over some 300 seeded yards, 2026-11-29 (our figure, no source).
  */
 const perVoltAmpereMetre = 0.02;
-
-function nearestLights(lights: readonly Light[], to: Point): Light[] {
-	const far = new Map(lights.map((light) => [light, Math.round(distance(light.at, to) * 1e6)]));
-	return lights.toSorted((a, b) => far.get(a)! - far.get(b)! || a.at.y - b.at.y).slice(0, mostLights);
-}
 
 /** Cheapest ways from every spot, row by row, and among the lights: terminals `first` and on of the graph that `search` is over. */
 function waysAmong(search: ReturnType<typeof searcher>, spots: number, count: number) {
@@ -72,7 +68,7 @@ export function downstreamOf(
 	laying: LayingCosts
 ): Downstream[] {
 	const ground = groundOf(site, true);
-	const near = nearestLights(lights, spots[0]!);
+	const near = nearestFirst(spots[0]!, lights).slice(0, mostLights);
 	const terminals = [
 		...spots.map((at) => ground.terminal(at, supplyReach)),
 		...near.map(({ at }) => ground.terminal(at))

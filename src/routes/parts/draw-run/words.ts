@@ -9,7 +9,6 @@ import { farLampOf, lampsOf, runLength } from '../runs';
 import { transformer, type Step } from './links';
 
 type Name = (id: string) => string;
-export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 /** In a sentence: `the transformer`, `P3`. */
 export const inSentence = (id: string, name: Name): string => (id === transformer ? 'the transformer' : name(id));
 

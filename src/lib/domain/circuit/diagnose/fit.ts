@@ -4,7 +4,7 @@
  * what is usual for them, so that they do not explain a fault away (least squares with priors: the maximum a posteriori estimate).
  */
 import { solve } from '../solve';
-import { faulted } from './faulted';
+import { faulted, type Faulted } from './faulted';
 import type { Fault, Inspected, Suspect } from './types';
 
 /**
@@ -36,19 +36,22 @@ export function deviations({ network, readings }: Inspected): number[] | null {
 
 class Fit {
 	readonly #ranged: Ranged | null;
+	/** The run with the fault, where its amount changes nothing about it. */
+	readonly #fixed: Faulted | null;
 	constructor(
 		private readonly inspected: Inspected,
 		private readonly fault: Fault | null,
 		private readonly sigma: readonly number[]
 	) {
 		this.#ranged = isRanged(fault?.kind) ? fault.kind : null;
+		this.#fixed = this.#ranged ? null : faulted(inspected, fault, 1);
 	}
 	amount(point: Point): number {
 		return this.#ranged ? Math.exp(point[2]!) : point[0]!;
 	}
 	/** Volts by reading; null where the lamps ask for more than the cable can give. */
 	volts(point: Point): number[] | null {
-		const { network, at } = faulted(this.inspected, this.fault, this.amount(point));
+		const { network, at } = this.#fixed ?? faulted(this.inspected, this.fault, this.amount(point));
 		if (network.sourceVolts === 0) return this.inspected.readings.map(() => 0);
 		const solution = solve({
 			...network,
