@@ -14,7 +14,10 @@ const notAsked: [pattern: RegExp, why: string][] = [
 	[/^power\.measured$/, 'typed on the page First night, beside each lamp'],
 	[/^power\.lamps\b/, 'opened from a file on the page After dark'],
 	[/^fixtures\b/, 'set on the layout page, beside each light'],
-	[/^rules\b/, 'set on the rules page, beside each rule']
+	[/^rules\b/, 'set on the rules page, beside each rule'],
+	[/^underlay\b/, 'opened from a picture on the drawing page'],
+	[/^pictures\b/, 'the picture of the underlay, in a file only'],
+	[/^done\b/, 'ticked off on the checklist']
 ];
 interface Asked {
 	path: string;

@@ -103,6 +103,12 @@ export class Session {
 		for (const { path, item } of list) this.setDraft(path, item, null);
 		return true;
 	}
+	/** Takes a changed yard, worked out by whoever calls, as one change that undo takes back. False, and nothing changes, when it is no yard. */
+	change(next: Yard, label: string): boolean {
+		if (next !== this.yard && !isYard(next)) return false;
+		this.#move(changed(this.#history, next, label));
+		return true;
+	}
 	/** Puts another yard in hand, as one change that undo takes back. Half-typed text belongs to the old one and goes. */
 	replace(yard: Yard, label: string): void {
 		this.drafts = {};

@@ -82,5 +82,16 @@ export const schemaWords: Readonly<Record<string, SchemaWords>> = {
 	'power.lamps.*.symmetry': ['Symmetry', 'How far its planes reach, and what the rest of the circle repeats'],
 	'power.lamps.*.candela': ['Candela', 'Plane after plane, as many in each as there are angles', 'cd'],
 	'power.owned.cableLength': ['Cable in hand', 'Length of cable already owned', 'm'],
-	rules: ['Figures of rules', 'By rule and figure, such as path.spacing/spacing; in metres, degrees or parts of one']
+	rules: ['Figures of rules', 'By rule and figure, such as path.spacing/spacing; in metres, degrees or parts of one'],
+	'underlay.picture': ['Picture', 'SHA-256 of its bytes; the bytes lie beside the yard'],
+	'underlay.width': ['Width of the picture', 'In its own pixels'],
+	'underlay.height': ['Height of the picture', 'In its own pixels'],
+	'underlay.opacity': ['Opacity', 'One: fully shown'],
+	'underlay.from': ['First mark', 'A place on the picture, in its pixels from the upper left corner'],
+	'underlay.to': ['Second mark', 'A place on the picture, in its pixels from the upper left corner'],
+	'underlay.apart': ['Between the marks', 'How far apart the two marks are in the yard', 'm'],
+	'underlay.at': ['First mark in the yard', 'Where the first mark lies'],
+	'underlay.turn': ['Turn', 'Degrees clockwise by which the picture is turned about the first mark', 'deg'],
+	done: ['Done', 'Steps of the checklist that are done, by their ids'],
+	pictures: ['Pictures', 'Data addresses by SHA-256: only in a file']
 };

@@ -376,6 +376,33 @@ export const ruleFiguresSchema = z.record(
 	z.number().check(z.minimum(-1e6), z.maximum(1e6))
 );
 
+/** SHA-256 of a picture's bytes, in hexadecimal. */
+const pictureId = z.string().check(z.regex(/^[0-9a-f]{64}$/));
+const pixels = z.number().check(z.minimum(0), z.maximum(20000));
+/** A picture of the property under the drawing: a photo from above, a scan, a plat. The bytes lie beside the yard, under `picture`. */
+export const underlaySchema = z.strictObject({
+	name: maybe(name),
+	picture: pictureId,
+	/** Of the picture, in its own pixels. */
+	width: z.int().check(z.minimum(1), z.maximum(20000)),
+	height: z.int().check(z.minimum(1), z.maximum(20000)),
+	opacity: within(0.05, 1),
+	hidden: maybe(z.boolean()),
+	/** Two places on the picture, in its pixels from its upper left corner, and how far apart they are in the yard: its scale. */
+	from: maybe(z.strictObject({ x: pixels, y: pixels })),
+	to: maybe(z.strictObject({ x: pixels, y: pixels })),
+	apart: maybe(length(0.1, limits.reach)),
+	/** Where `from` lies in the yard. */
+	at: maybe(pointSchema),
+	/** Degrees clockwise by which the picture is turned about `from`. */
+	turn: maybe(within(0, 360))
+});
+/** Pictures that travel in a file with the yard, as data addresses. In hand they lie in the browser's store instead. */
+export const picturesSchema = z.record(
+	pictureId,
+	z.string().check(z.regex(/^data:image\/(?:jpeg|png|webp);base64,[A-Za-z0-9+/]+=*$/))
+);
+
 export const yardSchema = z.strictObject({
 	format: z.literal('duskwright/yard'),
 	version: z.literal(1),
@@ -389,10 +416,15 @@ export const yardSchema = z.strictObject({
 	spots: spotsSchema,
 	power: powerSchema,
 	fixtures: maybe(fixturesSchema),
-	rules: maybe(ruleFiguresSchema)
+	rules: maybe(ruleFiguresSchema),
+	underlay: maybe(underlaySchema),
+	/** Steps of the checklist that are done, by their ids. */
+	done: maybe(z.array(z.string().check(z.minLength(1), z.maxLength(120))).check(z.maxLength(1000))),
+	pictures: maybe(picturesSchema)
 });
 
 export type Yard = z.infer<typeof yardSchema>;
+export type Underlay = z.infer<typeof underlaySchema>;
 export type YardPoint = z.infer<typeof pointSchema>;
 export type YardTree = z.infer<typeof treeSchema>;
 export type YardWalk = z.infer<typeof walkSchema>;
