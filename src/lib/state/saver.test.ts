@@ -43,4 +43,15 @@ describe('saving soon', () => {
 		expect(saves).toEqual([0]);
 		expect(saver.pending()).toBe(false);
 	});
+	it('saves nothing any more once it is dropped, until something changes', () => {
+		const { timers, saves, saver } = setUp();
+		saver.touch();
+		saver.drop();
+		saver.flush();
+		timers.pass(5000);
+		expect(saves).toEqual([]);
+		saver.touch();
+		timers.pass(1000);
+		expect(saves).toEqual([5250]);
+	});
 });

@@ -15,13 +15,18 @@ export interface Saver {
 	flush(): void;
 	/** Something changed that is not saved yet. */
 	pending(): boolean;
+	/** What is unsaved need not be saved any more. */
+	drop(): void;
 }
 export function makeSaver(save: () => void, timers: Timers): Saver {
 	let timer: number | null = null;
 	let since = 0;
-	const run = () => {
+	const drop = () => {
 		if (timer !== null) timers.clear(timer);
 		timer = null;
+	};
+	const run = () => {
+		drop();
 		save();
 	};
 	return {
@@ -34,6 +39,7 @@ export function makeSaver(save: () => void, timers: Timers): Saver {
 		flush() {
 			if (timer !== null) run();
 		},
-		pending: () => timer !== null
+		pending: () => timer !== null,
+		drop
 	};
 }

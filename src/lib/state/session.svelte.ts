@@ -5,10 +5,11 @@ import { fieldOf, writeAnswer, type Each } from '../flow';
 import { isYard } from './check';
 import { draftKey, withDraft } from './drafts';
 import { changed, historyOf, redone, undone, type History } from './history';
+import type { Engine } from './engine.svelte';
 import { makeSaver, type Saver } from './saver';
 import { asideTexts, differs, keys, load, save, type Drafts, type Store } from './storage';
+import type { Keeper } from './undo';
 
-type MakePlan = (yard: Yard) => Plan;
 export interface Answer {
 	path: string;
 	item: string | null;
@@ -18,12 +19,10 @@ export interface Answer {
 }
 
 const otherTabWords =
-	'This yard is open in another tab too, and was changed there just now. What is changed last is what is kept.';
+	'This yard is open in another tab too, and was changed there just now. What is changed last is what is kept, with its undo steps.';
+const undoWords = 'Undo works until you close this page: this browser does not keep its steps for the next visit.';
 const engineWords =
 	'The part that works out the plan did not load. Your answers are safe. Check the connection and reload.';
-const planWords =
-	'The plan could not be worked out from these answers. Your answers are safe: take back the last change, or save a copy and report it.';
-
 /** The browser's store, or null where there is none or it is barred. */
 function browserStore(): Store | null {
 	try {
@@ -35,11 +34,13 @@ function browserStore(): Store | null {
 
 export class Session {
 	#history = $state.raw<History<Yard>>(historyOf(blankYard()));
-	#makePlan = $state.raw<MakePlan | null>(null);
+	#engine = $state.raw<Engine | null>(null);
 	#store: Store | null = null;
 	#saver: Saver | null = null;
 	#started: Promise<void> | null = null;
-	#engine: Promise<void> | null = null;
+	#keeper: Keeper | null = null;
+	#keeping: Promise<unknown> | null = null;
+	#loading: Promise<void> | null = null;
 
 	/** Typed but not committed text, by `draftKey(path, item)`. */
 	drafts = $state.raw<Drafts>({});
@@ -49,6 +50,8 @@ export class Session {
 	savedAt = $state.raw<Date | null>(null);
 	/** Why it is not being kept. */
 	saveProblem = $state<string | null>(null);
+	/** What is wrong with keeping the steps of undo. */
+	undoProblem = $state<string | null>(null);
 	/** What was kept but could not be read. */
 	loadProblem = $state<string | null>(null);
 	/** Why there is no plan though the engine was asked for. */
@@ -58,28 +61,26 @@ export class Session {
 
 	yard: Yard = $derived(this.#history.now);
 	units = $derived(this.yard.place.units ?? 'feet');
-	#worked = $derived.by(() => this.#work(this.yard));
-	/** Null until `loadEngine` is done. */
-	plan: Plan | null = $derived(this.#worked.plan);
-	planProblem: string | null = $derived(this.#worked.problem);
+	/**
+	 * Null until `loadEngine` is done, and while a yard put in hand is worked out for the first time. After a change it is the plan from before
+	 * for as long as the new one takes (`isPlanCurrent`): the page stays what it was rather than going blank.
+	 */
+	plan: Plan | null = $derived(this.#engine?.plan ?? null);
+	planProblem: string | null = $derived(this.#engine?.problem ?? null);
+	/** The plan is that of the yard in hand, not of the one before the last change. */
+	isPlanCurrent = $derived(this.#engine?.isCurrent ?? true);
 	canUndo = $derived(this.#history.past.length > 0);
 	canRedo = $derived(this.#history.future.length > 0);
 	/** What undo would take back, and redo bring again, in a few words. */
 	undoLabel = $derived(this.#history.past.at(-1)?.label ?? null);
 	redoLabel = $derived(this.#history.future[0]?.label ?? null);
 
-	#work(yard: Yard): { plan: Plan | null; problem: string | null } {
-		if (!this.#makePlan) return { plan: null, problem: null };
-		try {
-			return { plan: this.#makePlan(yard), problem: null };
-		} catch {
-			return { plan: null, problem: planWords };
-		}
-	}
 	#move(next: History<Yard>): void {
 		if (next === this.#history) return;
 		this.#history = next;
 		this.#saver?.touch();
+		if (this.#store) this.#keepUndo();
+		this.#keeper?.moved(next);
 	}
 
 	/**
@@ -112,6 +113,8 @@ export class Session {
 	/** Puts another yard in hand, as one change that undo takes back. Half-typed text belongs to the old one and goes. */
 	replace(yard: Yard, label: string): void {
 		this.drafts = {};
+		// The plan of another yard is none of this one.
+		if (yard !== this.yard) this.#engine?.drop();
 		this.#move(changed(this.#history, yard, label));
 	}
 	undo(): void {
@@ -119,6 +122,25 @@ export class Session {
 	}
 	redo(): void {
 		this.#move(redone(this.#history));
+	}
+
+	/** Reads the steps kept last time, and keeps them from now on. Undo works before they have come: they go before what was done since. */
+	#keepUndo(): void {
+		this.#keeping ??= import('./undo')
+			.then(({ keepUndo }) =>
+				keepUndo({
+					history: () => this.#history,
+					adopt: (history, keeper) => ([this.#history, this.#keeper] = [history, keeper]),
+					say: (problem) => (this.undoProblem = problem)
+				})
+			)
+			.catch(() => (this.undoProblem = undoWords));
+	}
+
+	/** All steps of undo and redo, once those kept last time have come. */
+	async steps(): Promise<History<Yard>> {
+		await this.#keeping;
+		return this.#history;
 	}
 
 	/** Text as it is being typed, or null when there is none. */
@@ -135,17 +157,23 @@ export class Session {
 
 	/** Loads what works out the plan. Safe to call often; tries again after a failure. */
 	loadEngine(): Promise<void> {
-		this.#engine ??= import('../domain/plan').then(
-			({ makePlan }) => {
-				this.#makePlan = makePlan;
-				this.engineProblem = null;
-			},
-			() => {
-				this.engineProblem = engineWords;
-				this.#engine = null;
-			}
-		);
-		return this.#engine;
+		this.#loading ??= import('./engine.svelte')
+			.then(({ Engine }) => {
+				this.#engine = new Engine(() => this.yard);
+				return this.#engine.start();
+			})
+			.then(
+				() => (this.engineProblem = null),
+				() => {
+					this.engineProblem = engineWords;
+					this.#engine = this.#loading = null;
+				}
+			) as Promise<void>;
+		return this.#loading;
+	}
+	/** Resolves once the plan is that of the yard in hand, or cannot be had. */
+	settled(): Promise<void> {
+		return this.#engine?.settled() ?? Promise.resolve();
 	}
 
 	/** Reads what was kept and keeps what changes from now on. In a browser only: elsewhere it does nothing. */
@@ -156,7 +184,10 @@ export class Session {
 	}
 	#open(store: Store | null): void {
 		const found = store ? load(store) : null;
-		if (found?.yard) this.#history = historyOf(found.yard);
+		if (found?.yard) {
+			this.#history = historyOf(found.yard);
+			this.#engine?.drop();
+		}
 		if (found) this.drafts = found.drafts;
 		if (store && found?.mayKeep) {
 			this.#store = store;
@@ -182,6 +213,7 @@ export class Session {
 			if (event.persisted && this.#store && differs(this.#store, this.yard)) this.otherTab = otherTabWords;
 		});
 		this.ready = true;
+		if (found?.yard && this.#store) this.#keepUndo();
 	}
 	#save(): void {
 		if (!this.#store) return;
@@ -199,6 +231,18 @@ export class Session {
 	keepThisTab(): void {
 		this.#save();
 		this.otherTab = null;
+	}
+	/** Puts a blank yard in hand and lets go of what is kept, so that `clearEverything` can wipe it. Undo does not take it back. */
+	async forget(): Promise<void> {
+		this.#saver?.drop();
+		this.#history = historyOf(blankYard());
+		this.drafts = {};
+		this.savedAt = this.saveProblem = this.undoProblem = this.loadProblem = this.otherTab = null;
+		this.#engine?.drop();
+		await this.#keeping;
+		const keeper = this.#keeper;
+		this.#keeper = this.#keeping = null;
+		await keeper?.stop();
 	}
 	/** Texts that could not be read as a yard and were set aside, oldest first. */
 	setAside(): string[] {

@@ -33,18 +33,22 @@ class Taken {
 		return done;
 	}
 	async #focus(): Promise<void> {
+		await session.settled();
 		await tick();
 		this.place?.focus();
 	}
 
 	/** Takes an advice, or another change that is offered, as one that one undo takes back. */
 	take({ changes, label }: Pick<Advice, 'changes' | 'label'>): Promise<void> {
+		// An offer of the plan before the last change may undo that change: the new plan, on its way, makes its own offers.
+		if (!session.isPlanCurrent) return Promise.resolve();
 		this.#change(changes, label);
 		return this.#focus();
 	}
 	/** Writes the circuit as set by hand. The control in hand keeps the focus, unless it went with the change. */
 	async set(circuit: CircuitChoice | undefined, label: string): Promise<void> {
 		this.#change([{ path: 'power.circuit', value: circuit ?? null }], label);
+		await session.settled();
 		await tick();
 		if (document.activeElement === document.body) this.place?.focus();
 	}

@@ -1,4 +1,5 @@
 /** Cable laid by hand: what is in hand on the page, and the quick answer while a bend is dragged. */
+import { tick } from 'svelte';
 import { bendLink, drawLink, layCable, moveLamp, releaseRun, type Cabling, type Run } from '$lib/domain/cable';
 import type { Plan } from '$lib/domain/plan';
 import type { CircuitChoice, RunChoice, RunLink, Yard, YardPoint } from '$lib/domain/yard';
@@ -84,19 +85,25 @@ export class Draw {
 		this.bend = index;
 	}
 
+	/** Does what is worked out from the plan: at once, or when the plan of the last change has come. */
+	#onPlan(change: () => void): void {
+		if (session.isPlanCurrent) change();
+		else void session.settled().then(tick).then(change);
+	}
 	#write(choice: Circuit, label: string): void {
 		this.refused = null;
 		void taken.set(choice ?? undefined, label);
 	}
 	/** Cable from one place to a light. */
 	draw(from: string, to: string): void {
-		const [plan, run] = [session.plan, this.#settled];
-		if (!plan || !run || from === to) return;
-		const [a, b] = [inSentence(from, this.name.bind(this)), inSentence(to, this.name.bind(this))];
-		if (to === transformer) {
+		if (to === transformer)
 			this.refused = 'Cable starts at the transformer. Take the transformer first, then the light.';
-			return;
-		}
+		else if (from !== to) this.#onPlan(() => this.#draw(from, to));
+	}
+	#draw(from: string, to: string): void {
+		const [plan, run] = [session.plan, this.#settled];
+		if (!plan || !run) return;
+		const [a, b] = [inSentence(from, this.name.bind(this)), inSentence(to, this.name.bind(this))];
 		const over = plan.runs.find((one) => one !== run && one.nodes.some(({ fixture }) => fixture === to));
 		const moved = over ? `, moved from ${over.name} to ${run.name}` : '';
 		this.#write(drawLink(session.yard, plan.runs, run.id, { from, to }), `${b} fed from ${a}${moved}`);
@@ -121,8 +128,10 @@ export class Draw {
 		return plan && run && link ? bendLink(session.yard, plan.runs, run.id, link, bends) : undefined;
 	}
 	#bend(bends: readonly YardPoint[], label: string): void {
-		const circuit = this.#bent(bends.map((bend) => asBend(asPoint(bend))));
-		if (circuit !== undefined) this.#write(circuit, label);
+		this.#onPlan(() => {
+			const circuit = this.#bent(bends.map((bend) => asBend(asPoint(bend))));
+			if (circuit !== undefined) this.#write(circuit, label);
+		});
 	}
 	addBend(at: YardPoint): void {
 		const { link } = this;
@@ -151,6 +160,9 @@ export class Draw {
 		this.#bend([], `the plan finds the way to ${this.name(this.cable ?? '')}`);
 	}
 	moveLight(light: string, to: string): void {
+		this.#onPlan(() => this.#moveLight(light, to));
+	}
+	#moveLight(light: string, to: string): void {
 		const plan = session.plan;
 		if (!plan) return;
 		const target = plan.runs.find(({ id }) => id === to);
@@ -161,6 +173,9 @@ export class Draw {
 		);
 	}
 	giveBack(): void {
+		this.#onPlan(() => this.#giveBack());
+	}
+	#giveBack(): void {
 		const run = this.#settled;
 		if (!run || !this.#entry) return;
 		this.letGo();
@@ -193,9 +208,14 @@ export class Draw {
 	drop(at: YardPoint | null): void {
 		this.#asked?.cancel();
 		this.#asked = null;
-		this.#quick = null;
 		this.dragged = null;
-		if (at && this.bend !== null) this.moveBend(this.bend, at);
+		if (at && this.bend !== null) {
+			this.moveBend(this.bend, at);
+			// What the drag worked out stands until the whole plan follows.
+			void session.settled().then(() => {
+				if (!this.dragged) this.#quick = null;
+			});
+		} else this.#quick = null;
 	}
 
 	/** The circuit that the plan lays by itself, in the same yard; null while no run is set by hand. */

@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { makePlan, type Plan } from '../domain/plan';
+import { blankYard, examples, type Yard } from '../domain/yard';
+import { makePlanner, type Delivery, type Order } from './planner';
+
+type Listener = (event: unknown) => void;
+/** A workshop whose deliveries the test lets go one by one. */
+function makeWorkshop() {
+	const heard = new Map<string, Listener>();
+	const orders: Order[] = [];
+	return {
+		orders,
+		postMessage: (order: Order) => void orders.push(order),
+		addEventListener: (name: string, run: Listener) => void heard.set(name, run),
+		deliver: (id: number, plan: Plan | null) => heard.get('message')?.({ data: { id, plan } satisfies Delivery }),
+		fail: () => heard.get('error')?.({})
+	};
+}
+function open() {
+	const workshop = makeWorkshop();
+	const taken: [Yard, Plan | null][] = [];
+	let lost = 0;
+	const planner = makePlanner(
+		workshop as never,
+		(yard, plan) => taken.push([yard, plan]),
+		() => (lost += 1)
+	);
+	return { workshop, planner, taken, lost: () => lost };
+}
+const yards = examples.map(({ yard }) => yard);
+const [a, b, c] = yards as [Yard, Yard, Yard];
+
+describe('the planner', () => {
+	it('hands over each plan with the yard it was ordered for', () => {
+		const { workshop, planner, taken } = open();
+		planner.ask(a);
+		expect(workshop.orders.map(({ yard }) => yard)).toEqual([a]);
+		const plan = makePlan(a);
+		workshop.deliver(workshop.orders[0]!.id, plan);
+		expect(taken).toEqual([[a, plan]]);
+		expect(taken[0]![0]).toBe(a);
+	});
+	it('works out only the last of what was ordered meanwhile', () => {
+		const { workshop, planner, taken } = open();
+		planner.ask(a);
+		planner.ask(b);
+		planner.ask(c);
+		planner.ask(c);
+		expect(workshop.orders).toHaveLength(1);
+		workshop.deliver(workshop.orders[0]!.id, null);
+		expect(workshop.orders.map(({ yard }) => yard)).toEqual([a, c]);
+		workshop.deliver(workshop.orders[1]!.id, null);
+		expect(taken.map(([yard]) => yard)).toEqual([a, c]);
+		expect(workshop.orders).toHaveLength(2);
+	});
+	it('goes back to the yard in work when a change is taken back meanwhile', () => {
+		const { workshop, planner, taken } = open();
+		planner.ask(a);
+		planner.ask(b);
+		planner.ask(a);
+		workshop.deliver(workshop.orders[0]!.id, null);
+		workshop.deliver(workshop.orders[1]!.id, null);
+		expect(taken.at(-1)![0]).toBe(a);
+	});
+	it('drops what it did not order', () => {
+		const { workshop, planner, taken } = open();
+		planner.ask(a);
+		workshop.deliver(99, makePlan(blankYard()));
+		expect(taken).toEqual([]);
+	});
+	it('says once that the workshop is lost, and asks nothing more', () => {
+		const { workshop, planner, lost } = open();
+		planner.ask(a);
+		workshop.fail();
+		workshop.fail();
+		planner.ask(b);
+		expect([lost(), workshop.orders.length]).toEqual([1, 1]);
+	});
+	it('sends plans that survive the way between threads unchanged', () => {
+		for (const yard of yards) {
+			const plan = makePlan(yard);
+			expect(structuredClone(plan)).toEqual(plan);
+		}
+	});
+});

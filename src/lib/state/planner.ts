@@ -1,0 +1,62 @@
+/** The plan worked out off the page's own thread, so that a slow phone still answers the finger. */
+import type { Plan } from '../domain/plan';
+import type { Yard } from '../domain/yard';
+
+export interface Order {
+	id: number;
+	yard: Yard;
+}
+export interface Delivery {
+	id: number;
+	/** Null: it could not be worked out. */
+	plan: Plan | null;
+}
+export interface Planner {
+	/** Orders the plan of a yard. While one is being worked out only the last order is kept. */
+	ask(yard: Yard): void;
+}
+/** What of a `Worker` is used, for tests. */
+export type Workshop = Pick<Worker, 'postMessage' | 'addEventListener'>;
+
+/**
+ * `take` is given each plan with the very yard it was ordered for, in order; a null plan says that it could not be worked out. `lost` is called
+ * once when the workshop itself fails (its file did not load): nothing comes from it any more.
+ */
+export function makePlanner(
+	workshop: Workshop,
+	take: (yard: Yard, plan: Plan | null) => void,
+	lost: () => void
+): Planner {
+	let inWork: Order | null = null;
+	let waiting: Yard | null = null;
+	let count = 0;
+	let closed = false;
+	const send = (yard: Yard) => {
+		inWork = { id: ++count, yard };
+		workshop.postMessage(inWork, []);
+	};
+	const close = () => {
+		if (closed) return;
+		closed = true;
+		lost();
+	};
+	workshop.addEventListener('message', ({ data }: MessageEvent<Delivery>) => {
+		if (closed || data.id !== inWork?.id) return;
+		const { yard } = inWork;
+		inWork = null;
+		const next = waiting;
+		waiting = null;
+		// The next one is begun before this one is drawn.
+		if (next) send(next);
+		take(yard, data.plan);
+	});
+	workshop.addEventListener('error', close);
+	workshop.addEventListener('messageerror', close);
+	return {
+		ask(yard) {
+			if (closed || yard === (waiting ?? inWork?.yard)) return;
+			if (inWork) waiting = yard;
+			else send(yard);
+		}
+	};
+}
