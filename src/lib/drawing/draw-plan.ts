@@ -6,13 +6,13 @@ import { drawEmphasis, type Highlight } from './dimensions';
 import { drawDevices, drawFixtures, drawGlow } from './fixtures';
 import { frameOf, sizesFor } from './frame';
 import { drawHouse } from './house';
-import type { Drawing, Mark, Sizes } from './marks';
+import type { Drawing, Mark, Sizes, TextMark } from './marks';
 import { drawNames } from './names';
 import { boxAround } from './path';
 import { drawPaving } from './paving';
 import { drawPlanting, rootZone } from './planting';
 import { drawFurniture, drawGround, gridFor } from './sheet';
-import { textWidth } from './labels';
+import { boxOfText, meets, textWidth } from './labels';
 
 export interface DrawOptions {
 	/** Width of the drawing as shown, px (1/96 in on paper). */
@@ -30,7 +30,7 @@ export interface DrawOptions {
 }
 
 /** Room that a mark of the furniture or a dimension takes, so that no word is set over it. */
-function roomOf(mark: Mark, px: number, label: number): Box | null {
+export function roomOf(mark: Mark, px: number, label: number): Box | null {
 	if (mark.kind === 'north') {
 		const r = mark.size * 1.4 * px;
 		return { minX: mark.at.x - r, maxX: mark.at.x + r, minY: mark.at.y - r, maxY: mark.at.y + r };
@@ -63,6 +63,33 @@ function busyBoxes(plan: Plan): Box[] {
 	].filter((box): box is Box => box !== null);
 }
 
+interface View {
+	box: Box;
+	px: number;
+	sizes: Sizes;
+}
+/** Names as they stand with nothing in hand, for the last view of each plan: placing them is most of the work of a drawing. */
+const standing = new WeakMap<Plan, { view: string; names: TextMark[] }>();
+/**
+ * Names clear of the furniture and of the dimensions of what is in hand. An obstacle more only makes places dearer that it covers: where it covers none
+ * of the names as they stand, each would be placed where it stands.
+ */
+function namesFor(
+	plan: Plan,
+	{ box, px, sizes }: View,
+	furniture: readonly Box[],
+	emphasis: readonly Box[]
+): TextMark[] {
+	const view = JSON.stringify([box, px, sizes]);
+	let kept = standing.get(plan);
+	if (kept?.view !== view) {
+		kept = { view, names: drawNames(plan, box, px, sizes, furniture) };
+		standing.set(plan, kept);
+	}
+	const isCovered = kept.names.some((name) => emphasis.some((one) => meets(one, boxOfText(name, px))));
+	return isCovered ? drawNames(plan, box, px, sizes, [...emphasis, ...furniture]) : kept.names;
+}
+
 /** The drawing of a plan. All geometry in metres; `widthPx` sets the size of symbols and words, never of the yard. */
 export function drawPlan(plan: Plan, options: DrawOptions): Drawing {
 	const { site } = plan;
@@ -72,9 +99,8 @@ export function drawPlan(plan: Plan, options: DrawOptions): Drawing {
 	const sizes = options.sizes ?? sizesFor(widthPx);
 	const emphasis = drawEmphasis(options.highlight ?? null, { plan, box, px, sizes });
 	const furniture = drawFurniture(site, box, px, sizes, busyBoxes(plan));
-	const taken = [...emphasis, ...furniture]
-		.map((mark) => roomOf(mark, px, sizes.label))
-		.filter((b): b is Box => b !== null);
+	const roomsOf = (marks: readonly Mark[]) =>
+		marks.map((mark) => roomOf(mark, px, sizes.label)).filter((b): b is Box => b !== null);
 	return {
 		box,
 		px,
@@ -89,7 +115,10 @@ export function drawPlan(plan: Plan, options: DrawOptions): Drawing {
 			{ id: 'cable', marks: drawCables(plan.runs, px) },
 			{ id: 'emphasis', marks: emphasis },
 			{ id: 'devices', marks: [...drawDevices(plan, px, sizes), ...drawFixtures(plan.fixtures, site.faces, sizes)] },
-			{ id: 'names', marks: options.bare ? [] : drawNames(plan, box, px, sizes, taken) },
+			{
+				id: 'names',
+				marks: options.bare ? [] : namesFor(plan, { box, px, sizes }, roomsOf(furniture), roomsOf(emphasis))
+			},
 			{ id: 'sheet', marks: options.bare ? [] : furniture }
 		]
 	};

@@ -3,10 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { makePlan, type Plan } from '../domain/plan';
 import { blankYard, examples, outlines, type Yard } from '../domain/yard';
 import { metresPerFoot } from '../domain/shared/units';
-import { describePlan, drawPlan } from './draw-plan';
+import { describePlan, drawPlan, roomOf } from './draw-plan';
 import { frameOf, roundLength, screenFrame } from './frame';
 import { textWidth } from './labels';
 import type { Drawing, Mark, TextMark } from './marks';
+import { drawNames } from './names';
 import { bearingVector, northTurn } from './sheet';
 import Sheet from './Sheet.svelte';
 import { svgOf } from './svg.testing';
@@ -99,6 +100,30 @@ describe.each(examples.map(({ id }) => id))('labels of %s', (id) => {
 
 describe('the item in hand', () => {
 	const plan = plans.get('suburban')!;
+	test('names stand where they would if all were placed anew round its dimensions', () => {
+		const things = [
+			...plan.fixtures.map(({ id }) => ({ kind: 'fixture', id })),
+			...plan.site.trees.flatMap(({ id }) => [
+				{ kind: 'tree', id },
+				{ kind: 'tree', id, what: 'place' as const }
+			]),
+			...plan.site.strips.map(({ id }) => ({ kind: 'strip', id }))
+		];
+		let moved = 0;
+		for (const widthPx of [360, 820])
+			for (const highlight of things) {
+				const { box, px, sizes, layers } = drawPlan(plan, { widthPx, highlight });
+				const layer = (id: string) => layers.find((one) => one.id === id)!.marks;
+				const rooms = [...layer('emphasis'), ...layer('sheet')]
+					.map((mark) => roomOf(mark, px, sizes.label))
+					.filter((room) => room !== null);
+				expect(layer('names')).toEqual(drawNames(plan, box, px, sizes, rooms));
+				if (layer('names') !== drawPlan(plan, { widthPx }).layers.find(({ id }) => id === 'names')!.marks) moved += 1;
+			}
+		// Both ways are met: names kept as they stand, and placed anew.
+		expect(moved).toBeGreaterThan(0);
+		expect(moved).toBeLessThan(2 * things.length);
+	});
 	const dimensions = (kind: string, id: string, what?: 'size' | 'place') =>
 		marksOf(drawPlan(plan, { widthPx: 820, highlight: { kind, id, ...(what ? { what } : {}) } })).filter(
 			(mark) => mark.kind === 'dimension'

@@ -97,51 +97,66 @@ export function touches(a: Point, b: Point, box: Box): boolean {
 
 interface Candidate {
 	box: Box;
-	mark: TextMark;
 	like: number;
+	anchor: Point;
+	/** Null: on the anchor itself. */
+	place: Place | null;
 }
 
-function candidates(wish: LabelWish, px: number): Candidate[] {
-	const width = textWidth(wish.text, wish.size, wish.bold) * px;
-	const height = wish.size * px;
-	const mark = (at: Point, anchor: TextMark['anchor']): TextMark => ({
-		kind: 'text',
-		key: wish.key,
-		at,
-		text: wish.text,
-		anchor,
-		size: wish.size,
-		ink: wish.ink,
-		bold: wish.bold
-	});
-	const around = (at: Point): Box => ({
-		minX: at.x - width / 2,
-		maxX: at.x + width / 2,
-		minY: at.y - height / 2,
-		maxY: at.y + height / 2
-	});
-	const clear = wish.clear;
-	if (clear === null)
-		return wish.anchors.map((at, index) => ({ box: around(at), mark: mark(at, 'middle'), like: index * 0.05 }));
+/** Half of the words' extent, metres. */
+interface Extent {
+	w: number;
+	h: number;
+}
+const boxRound = (x: number, y: number, { w, h }: Extent): Box => ({
+	minX: x - w,
+	maxX: x + w,
+	minY: y - h,
+	maxY: y + h
+});
+/** How far from the anchor the words begin, metres. */
+function startOf({ clear }: LabelWish, { dx, dy, far }: Place, px: number, { h }: Extent): number {
+	const diagonal = dx !== 0 && dy !== 0 ? 0.8 : 1;
+	return ((clear ?? 0) + 2.5 * px) * diagonal + far * 2 * h;
+}
+
+function candidates(wish: LabelWish, px: number, extent: Extent): Candidate[] {
+	if (wish.clear === null)
+		return wish.anchors.map((anchor, index) => ({
+			box: boxRound(anchor.x, anchor.y, extent),
+			like: index * 0.05,
+			anchor,
+			place: null
+		}));
 	return wish.anchors.flatMap((anchor, index) =>
-		places.map(({ dx, dy, far, like }) => {
-			const diagonal = dx !== 0 && dy !== 0 ? 0.8 : 1;
-			const reach = (clear + 2.5 * px) * diagonal + far * height;
-			const middle = {
-				x: anchor.x + dx * (reach + width / 2),
-				y: anchor.y + dy * (reach + height * 0.45)
-			};
-			const side = dx > 0 ? 'start' : dx < 0 ? 'end' : 'middle';
-			const at = { x: middle.x - (dx * width) / 2, y: middle.y };
-			const text = mark(at, side);
-			const foot = { x: at.x, y: at.y - (dy * height) / 2 };
-			return {
-				box: around(middle),
-				mark: far > 0 ? { ...text, leader: [anchor, dx === 0 ? foot : at] as const } : text,
-				like: like + index * 0.2
-			};
+		places.map((place) => {
+			const reach = startOf(wish, place, px, extent);
+			const x = anchor.x + place.dx * (reach + extent.w);
+			const y = anchor.y + place.dy * (reach + extent.h * 0.9);
+			return { box: boxRound(x, y, extent), like: place.like + index * 0.2, anchor, place };
 		})
 	);
+}
+/** The words as set at a candidate; those that stand further out are tied to their anchor by a leader. */
+function markAt(wish: LabelWish, { box, anchor, place }: Candidate): TextMark {
+	const { key, text, size, ink, bold } = wish;
+	const bare = { kind: 'text' as const, key, text, size, ink, bold };
+	if (place === null) return { ...bare, at: anchor, anchor: 'middle' };
+	const { dx, dy, far } = place;
+	const y = (box.minY + box.maxY) / 2;
+	const at = { x: dx > 0 ? box.minX : dx < 0 ? box.maxX : (box.minX + box.maxX) / 2, y };
+	const set: TextMark = { ...bare, at, anchor: dx > 0 ? 'start' : dx < 0 ? 'end' : 'middle' };
+	if (far === 0) return set;
+	const foot = { x: at.x, y: dy > 0 ? box.minY : box.maxY };
+	return { ...set, leader: [anchor, dx === 0 ? foot : at] };
+}
+
+/** What a line of text covers, metres. */
+export function boxOfText({ at, anchor, text, size, bold }: TextMark, px: number): Box {
+	const w = textWidth(text, size, bold) * px;
+	const minX = anchor === 'start' ? at.x : anchor === 'end' ? at.x - w : at.x - w / 2;
+	const h = (size * px) / 2;
+	return { minX, maxX: minX + w, minY: at.y - h, maxY: at.y + h };
 }
 
 /** Segments with their boxes, so that most are passed over by four comparisons. */
@@ -158,7 +173,8 @@ function segmentsOf(lines: readonly Line[], weight: number): Segment[] {
 		})
 	);
 }
-const meets = (a: Box, b: Box): boolean => a.minX <= b.maxX && a.maxX >= b.minX && a.minY <= b.maxY && a.maxY >= b.minY;
+export const meets = (a: Box, b: Box): boolean =>
+	a.minX <= b.maxX && a.maxX >= b.minX && a.minY <= b.maxY && a.maxY >= b.minY;
 
 interface Near {
 	boxes: readonly Box[];
@@ -187,12 +203,16 @@ function cost({ box, like }: Candidate, near: Near, within: Box, least: number):
 const inside = (at: Point, box: Box): boolean =>
 	at.x >= box.minX && at.x <= box.maxX && at.y >= box.minY && at.y <= box.maxY;
 
-const reachOf = (choices: readonly Candidate[]): Box => ({
-	minX: Math.min(...choices.map(({ box }) => box.minX)),
-	minY: Math.min(...choices.map(({ box }) => box.minY)),
-	maxX: Math.max(...choices.map(({ box }) => box.maxX)),
-	maxY: Math.max(...choices.map(({ box }) => box.maxY))
-});
+function reachOf(choices: readonly Candidate[]): Box {
+	const reach = { ...choices[0]!.box };
+	for (const { box } of choices) {
+		reach.minX = Math.min(reach.minX, box.minX);
+		reach.maxX = Math.max(reach.maxX, box.maxX);
+		reach.minY = Math.min(reach.minY, box.minY);
+		reach.maxY = Math.max(reach.maxY, box.maxY);
+	}
+	return reach;
+}
 
 /** Labels placed, in the order of the wishes. `px` is metres to a pixel. An optional label without room is left out. */
 export function placeLabels(wishes: readonly LabelWish[], obstacles: Obstacles, px: number, within: Box): TextMark[] {
@@ -200,7 +220,8 @@ export function placeLabels(wishes: readonly LabelWish[], obstacles: Obstacles, 
 	const segments = [...segmentsOf(obstacles.lines, 1.4), ...segmentsOf(obstacles.walls, 5)];
 	const placed: TextMark[] = [];
 	for (const wish of wishes) {
-		const choices = candidates(wish, px);
+		const extent = { w: (textWidth(wish.text, wish.size, wish.bold) * px) / 2, h: (wish.size * px) / 2 };
+		const choices = candidates(wish, px, extent);
 		if (choices.length === 0) continue;
 		const reach = reachOf(choices);
 		const near: Near = {
@@ -222,7 +243,7 @@ export function placeLabels(wishes: readonly LabelWish[], obstacles: Obstacles, 
 		}
 		if (wish.optional && least > 4.5) continue;
 		boxes.push(best.box);
-		placed.push(best.mark);
+		placed.push(markAt(wish, best));
 	}
 	return placed;
 }
