@@ -20,3 +20,8 @@ export const fromDrawing = ({ along, out }: YardPoint, units: Units): YardPoint 
 	along: tidy(along, units),
 	out: tidy(out, units)
 });
+/** A point that the drawing has drawn to an edge or to a round length: as it is, within what a yard reaches. */
+export const fromBoard = ({ along, out }: YardPoint): YardPoint => {
+	const within = (metres: number) => Math.min(reach, Math.max(-reach, metres));
+	return { along: within(along), out: within(out) };
+};
