@@ -1,6 +1,5 @@
 /** Parts of a page that are loaded once it stands, so that the first question comes quickly. */
 import { session } from '$lib/state';
-import { giveReaders } from './reading';
 
 class Late<Parts> {
 	parts = $state.raw<Parts | null>(null);
@@ -34,6 +33,6 @@ export const shown = new Late(() => {
 /** Answers of every kind but the plainest. */
 export const later = new Late(async () => {
 	const parts = await import('./answers/later');
-	giveReaders(parts.readers);
+	parts.readTyped();
 	return parts;
 });

@@ -8,7 +8,9 @@ export type Addable = Exclude<ThingKind, 'section' | 'opening' | 'porch' | 'step
 export type Size = 'spread' | 'width' | 'across' | 'length' | 'height';
 export type Edit =
 	/** One point for a thing with a place, two or more for a line, three or more for an outline. */
-	| { do: 'add'; kind: Addable; points: readonly Point[]; name?: string; technique?: string }
+	| { do: 'add'; kind: Addable; points: readonly Point[]; name?: string; technique?: string; sort?: string }
+	/** Points for a thing that has none yet, or others in place of all it has. */
+	| { do: 'draw'; key: string; points: readonly Point[] }
 	/** One handle to a point. */
 	| { do: 'move'; key: string; handle: number; to: Point }
 	/** The whole of it by so much. */
@@ -19,6 +21,8 @@ export type Edit =
 	/** Metres. */
 	| { do: 'size'; key: string; what: Size; to: number }
 	| { do: 'name'; key: string; to: string }
+	/** Which kind of water, of light that is there, or of number: values of `kind` in the yard. */
+	| { do: 'sort'; key: string; to: string }
 	| { do: 'remove'; key: string };
 
 export type Edited =

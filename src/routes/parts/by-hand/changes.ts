@@ -17,6 +17,9 @@ export const editOf = (told: Told, id: string): FixtureEdit | undefined => told?
 const tidy = (metres: number): number => Math.round(metres * 1e4) / 1e4;
 const asTold = ({ x, y }: { x: number; y: number }): YardPoint => ({ along: tidy(x), out: tidy(y) });
 
+/** What of a light its changes are made from. */
+type Changeable = Pick<Fixture, 'id' | 'at'> & { planned?: Pick<Fixture, 'at'> | null };
+
 /** Without what says nothing. */
 function whole({ set = [], added = [] }: HandFixtures): Told {
 	const says = ({ at, aim, model, removed }: FixtureEdit): boolean =>
@@ -26,7 +29,7 @@ function whole({ set = [], added = [] }: HandFixtures): Told {
 	return Object.keys(next).length > 0 ? next : undefined;
 }
 /** One thing of one light changed; what is given as undefined goes back to the plan. */
-function changed(told: Told, fixture: Fixture, change: Partial<FixtureEdit>): Told {
+function changed(told: Told, fixture: Changeable, change: Partial<FixtureEdit>): Told {
 	const own = addedOf(told, fixture.id);
 	if (own) {
 		const { at = own.at, ...rest } = { ...own, ...change };
@@ -41,7 +44,7 @@ function changed(told: Told, fixture: Fixture, change: Partial<FixtureEdit>): To
 const withoutGaps = <T extends object>(one: T): T =>
 	Object.fromEntries(Object.entries(one).filter(([, value]) => value !== undefined)) as T;
 
-export const moved = (told: Told, fixture: Fixture, to: { x: number; y: number }): Told =>
+export const moved = (told: Told, fixture: Changeable, to: { x: number; y: number }): Told =>
 	changed(told, fixture, { at: asTold(to), pinned: undefined });
 export const turned = (told: Told, fixture: Fixture, aim: Aim | undefined): Told => changed(told, fixture, { aim });
 export const withModel = (told: Told, fixture: Fixture, model: string | undefined): Told =>
@@ -58,7 +61,7 @@ export const pinned = (told: Told, fixture: Fixture): Told =>
 			: {})
 	});
 /** Taken away: one of the plan's own stays away until it is put back, one that was added is gone. */
-export function removed(told: Told, fixture: Fixture): Told {
+export function removed(told: Told, fixture: Changeable): Told {
 	if (addedOf(told, fixture.id)) return forgotten(told, fixture.id);
 	const from = editOf(told, fixture.id)?.from ?? asTold(fixture.planned?.at ?? fixture.at);
 	return whole({

@@ -23,9 +23,12 @@ class Hand {
 			words: done ? `Done: ${label}.` : `Nothing changed: ${label} is further than a yard reaches.`,
 			yard: session.yard
 		};
-		void tick().then(() => {
-			if (document.activeElement === document.body) this.place?.focus();
-		});
+		void session
+			.settled()
+			.then(tick)
+			.then(() => {
+				if (document.activeElement === document.body) this.place?.focus();
+			});
 		return done;
 	}
 	pick(key: string, take: (at: { along: number; out: number }) => void): void {

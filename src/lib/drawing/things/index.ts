@@ -1,0 +1,3 @@
+export { thingsOf } from './things';
+export { groupWords, kindOrder, placeWords, pointWords } from './words';
+export type * from './types';
