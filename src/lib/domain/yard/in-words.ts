@@ -45,12 +45,14 @@ function what(issue: z.core.$ZodIssue): string {
 	switch (issue.code) {
 		case 'invalid_type':
 			return `${kinds[issue.expected] ?? issue.expected} is expected here`;
+		case 'not_multiple_of':
+			return 'a whole number is expected here';
 		case 'too_big':
-			return issue.origin === 'number' || issue.origin === 'int'
+			return issue.origin === 'number'
 				? `at most ${String(issue.maximum)} is possible`
 				: `at most ${String(issue.maximum)} are allowed`;
 		case 'too_small':
-			return issue.origin === 'number' || issue.origin === 'int'
+			return issue.origin === 'number'
 				? `at least ${String(issue.minimum)} is needed`
 				: `at least ${String(issue.minimum)} are needed`;
 		case 'invalid_value':
@@ -65,7 +67,6 @@ function what(issue: z.core.$ZodIssue): string {
 }
 const kinds: Record<string, string> = {
 	number: 'a number',
-	int: 'a whole number',
 	string: 'text',
 	boolean: 'yes or no',
 	array: 'a list',

@@ -76,6 +76,11 @@ describe('a broken yard says where, in words', () => {
 			'Walks, number 1 (front walk), width: a number is expected here.'
 		],
 		[
+			'a part of a thing for a count',
+			(y) => set(y, ['power', 'budget'], { kind: 'fixtures', fixtures: 3.5 }),
+			'Power, budget, fixtures: a whole number is expected here.'
+		],
+		[
 			'an unknown word',
 			(y) => set(y, ['place', 'units'], 'cubits'),
 			'Place, units: one of these is expected: feet, metres.'

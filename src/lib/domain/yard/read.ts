@@ -6,8 +6,8 @@ import { bringUp, today, type Saved } from './versions';
 
 export type ReadYard = { ok: true; yard: Yard } | { ok: false; problems: string[] };
 
-/** Longest file that is opened, characters. A yard of a hundred trees and walks is a tenth of it. */
-export const longestFile = 2_000_000;
+/** Longest file that is opened, characters. A yard of a hundred trees and walks is a thirtieth of it; a picture may be half. */
+export const longestFile = 6_000_000;
 /** A broken file is often broken everywhere: the first few places are enough to find the cause. */
 const mostProblems = 5;
 

@@ -92,6 +92,9 @@ export const schemaWords: Readonly<Record<string, SchemaWords>> = {
 	'underlay.apart': ['Between the marks', 'How far apart the two marks are in the yard', 'm'],
 	'underlay.at': ['First mark in the yard', 'Where the first mark lies'],
 	'underlay.turn': ['Turn', 'Degrees clockwise by which the picture is turned about the first mark', 'deg'],
-	done: ['Done', 'Steps of the checklist that are done, by their ids'],
+	done: [
+		'Done',
+		'Steps of the checklist that are done, by their ids, each once and sorted; after an @ what it was done for'
+	],
 	pictures: ['Pictures', 'Data addresses by SHA-256: only in a file']
 };

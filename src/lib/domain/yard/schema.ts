@@ -130,7 +130,7 @@ export const walkSchema = z.strictObject({
 		z.strictObject({
 			id,
 			at: length(0, 500),
-			treads: z.int().check(z.minimum(1), z.maximum(40)),
+			treads: z.number().check(z.multipleOf(1), z.minimum(1), z.maximum(40)),
 			going: orUnsure(length(0.15, 2))
 		})
 	),
@@ -230,7 +230,7 @@ export const lotSchema = z.strictObject({
 });
 
 const clock = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
-export const hoursSchema = z.discriminatedUnion('kind', [
+export const hoursSchema = z.union([
 	z.strictObject({ kind: z.literal('dusk-to-dawn') }),
 	z.strictObject({ kind: z.literal('after-dusk'), hours: z.number().check(z.minimum(0.5), z.maximum(14)) }),
 	z.strictObject({ kind: z.literal('until'), clock }),
@@ -279,7 +279,7 @@ export const circuitChoiceSchema = z.strictObject({
 /** What the lights of the plan may come to. */
 export const budgetSchema = z.strictObject({
 	kind: orUnsure(z.enum(['none', 'fixtures', 'money', 'both'])),
-	fixtures: maybe(z.int().check(z.minimum(1), z.maximum(limits.items))),
+	fixtures: maybe(z.number().check(z.multipleOf(1), z.minimum(1), z.maximum(limits.items))),
 	/** In the currency of the prices. */
 	money: maybe(z.number().check(z.minimum(1), z.maximum(100000)))
 });
@@ -384,8 +384,8 @@ export const underlaySchema = z.strictObject({
 	name: maybe(name),
 	picture: pictureId,
 	/** Of the picture, in its own pixels. */
-	width: z.int().check(z.minimum(1), z.maximum(20000)),
-	height: z.int().check(z.minimum(1), z.maximum(20000)),
+	width: z.number().check(z.multipleOf(1), z.minimum(1), z.maximum(20000)),
+	height: z.number().check(z.multipleOf(1), z.minimum(1), z.maximum(20000)),
 	opacity: within(0.05, 1),
 	hidden: maybe(z.boolean()),
 	/** Two places on the picture, in its pixels from its upper left corner, and how far apart they are in the yard: its scale. */
