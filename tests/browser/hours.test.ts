@@ -138,16 +138,16 @@ test('a split night is two spans on the picture, in the table and on paper', asy
 	await page.locator('#sheet-hours').waitFor();
 	for (const paper of ['Letter', 'A4']) {
 		await page.getByText(paper, { exact: true }).first().click();
-		await page.locator(`.packet.${paper.toLowerCase()}`).waitFor();
+		await expect.poll(() => page.locator('#paper input:checked').inputValue()).toBe(paper.toLowerCase());
 		const file = join(folder(), `hours-${paper}.pdf`);
 		await page.pdf({ path: file, preferCSSPageSize: true, printBackground: false });
 		const pages = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).split('\f');
-		const own = pages.findIndex((text) => /^\s*Hours and sensor\b/.test(text));
+		const own = pages.findIndex((text) => /^\s*\d+\s+Hours and sensor\b/.test(text));
 		// The whole sheet on one page: from what a year costs to what to do if it blinks; the next sheet follows.
 		expect(pages[own], paper).toMatch(/If it blinks, or the lights stay off/);
 		expect(pages[own], paper).toMatch(/Its window looks/);
 		expect(pages[own], paper).toMatch(/On, minutes early/);
-		expect(pages[own + 1], paper).toMatch(/^\s*Upkeep\b/);
+		expect(pages[own + 1], paper).toMatch(/^\s*\d+\s+Upkeep\b/);
 	}
 	expect(complaints).toEqual([]);
 	await context.close();

@@ -3,4 +3,6 @@ export interface Head {
 	name: string;
 	code: string;
 	onDate: string;
+	/** Version of the program that made it. */
+	program: string;
 }

@@ -9,11 +9,13 @@ export const papers: Readonly<Record<Paper, { name: string; width: number; heigh
 	letter: { name: 'Letter', width: 215.9, height: 279.4 },
 	a4: { name: 'A4', width: 210, height: 297 }
 };
-/** Millimetres kept clear at each side, as in `print.css`; and what heading, title block and key need on the plan's sheet. */
-const margin = { side: 12, top: 12, bottom: 14 };
+/** Millimetres kept clear at each side; and what heading, title block and key need on the plan's sheet. */
+export const margin = { side: 12, top: 12, bottom: 14 };
 const block = 42;
+/** The same on a sheet of a plan in parts: how the parts join, and which they are, comes on top. */
+const blockOfPart = 54;
 /** Millimetres by which neighbouring sheets of a plan in parts overlap. */
-const overlap = 10;
+export const overlap = 10;
 
 export interface Scale {
 	/** One to `ratio`. */
@@ -43,6 +45,8 @@ export interface Part {
 	/** Row and column among the sheets, from 1. */
 	row: number;
 	column: number;
+	/** Letter of the row, number of the column: `B2`. */
+	name: string;
 }
 export interface Fit {
 	scale: Scale;
@@ -53,11 +57,11 @@ export interface Fit {
 	columns: number;
 }
 
-/** Room for the drawing, millimetres. */
-export function roomOn(paper: Paper, orientation: Orientation): { width: number; height: number } {
+/** Room for the drawing, millimetres; `part` of a plan on several sheets. */
+export function roomOn(paper: Paper, orientation: Orientation, part = false): { width: number; height: number } {
 	const { width, height } = papers[paper];
 	const [w, h] = orientation === 'portrait' ? [width, height] : [height, width];
-	return { width: w - 2 * margin.side, height: h - margin.top - margin.bottom - block };
+	return { width: w - 2 * margin.side, height: h - margin.top - margin.bottom - (part ? blockOfPart : block) };
 }
 
 const orientations = ['portrait', 'landscape'] as const;
@@ -68,27 +72,37 @@ interface Sheets {
 }
 /** The way round that takes fewer sheets at a scale. `box` in metres. */
 function fewestSheets(box: Box, paper: Paper, ratio: number): Sheets {
-	const along = (metres: number, room: number) => {
-		const length = (metres * 1000) / ratio;
-		return length <= room ? 1 : Math.ceil((length - overlap) / (room - overlap));
-	};
+	const [width, height] = [box.maxX - box.minX, box.maxY - box.minY].map((metres) => (metres * 1000) / ratio) as [
+		number,
+		number
+	];
+	const along = (length: number, room: number) =>
+		length <= room ? 1 : Math.ceil((length - overlap) / (room - overlap));
 	const choices = orientations.map((orientation) => {
-		const room = roomOn(paper, orientation);
-		return {
-			orientation,
-			columns: along(box.maxX - box.minX, room.width),
-			rows: along(box.maxY - box.minY, room.height)
-		};
+		const whole = roomOn(paper, orientation);
+		if (width <= whole.width && height <= whole.height) return { orientation, columns: 1, rows: 1 };
+		const room = roomOn(paper, orientation, true);
+		return { orientation, columns: along(width, room.width), rows: along(height, room.height) };
 	});
 	return choices.reduce((best, next) => (next.columns * next.rows < best.columns * best.rows ? next : best));
 }
 
+/** The plan at a given scale, on as many sheets as that takes. `box` in metres. */
+export function planAt(box: Box, paper: Paper, scale: Scale): Fit {
+	const { orientation, columns, rows } = fewestSheets(box, paper, scale.ratio);
+	return { scale, orientation, columns, rows, parts: partsOf(box, scale.ratio, columns, rows) };
+}
+/** Parts that show a point at which there is something to do; a sheet of lawn alone is left out. */
+export const busyParts = (parts: readonly Part[], busy: readonly Point[]): Part[] =>
+	parts.filter(({ box }) => busy.some(({ x, y }) => x >= box.minX && x <= box.maxX && y >= box.minY && y <= box.maxY));
+
 /** How the plan goes on paper. `box` in metres. */
 export function fitPlan(box: Box, paper: Paper, units: UnitSystem): Fit {
-	const choices = scales[units].map((scale) => ({ scale, ...fewestSheets(box, paper, scale.ratio) }));
-	const { scale, orientation, columns, rows } =
-		choices.find((choice) => choice.columns * choice.rows === 1) ?? choices.at(-1)!;
-	return { scale, orientation, columns, rows, parts: partsOf(box, paper, orientation, scale.ratio, columns, rows) };
+	const onOne = scales[units].find(({ ratio }) => {
+		const { columns, rows } = fewestSheets(box, paper, ratio);
+		return columns * rows === 1;
+	});
+	return planAt(box, paper, onOne ?? scales[units].at(-1)!);
 }
 
 /** Beyond this the fixtures crowd each other on paper: the plan comes again, larger, in parts. */
@@ -101,36 +115,32 @@ const crowded: Readonly<Record<UnitSystem, number>> = { metres: 250, feet: 192 }
 export function detailPlan(box: Box, busy: readonly Point[], fit: Fit, paper: Paper, units: UnitSystem): Fit | null {
 	const scale = scales[units].find(({ ratio }) => ratio === crowded[units]);
 	if (!scale || fit.scale.ratio <= scale.ratio) return null;
-	const { orientation, columns, rows } = fewestSheets(box, paper, scale.ratio);
-	const parts = partsOf(box, paper, orientation, scale.ratio, columns, rows).filter((part) =>
-		busy.some(({ x, y }) => x >= part.box.minX && x <= part.box.maxX && y >= part.box.minY && y <= part.box.maxY)
-	);
-	return parts.length === 0 ? null : { scale, orientation, parts, rows, columns };
+	const whole = planAt(box, paper, scale);
+	const parts = busyParts(whole.parts, busy);
+	return parts.length === 0 ? null : { ...whole, parts };
 }
 
-function partsOf(
-	box: Box,
-	paper: Paper,
-	orientation: Orientation,
-	ratio: number,
-	columns: number,
-	rows: number
-): Part[] {
-	const room = roomOn(paper, orientation);
-	const step = { x: ((room.width - overlap) * ratio) / 1000, y: ((room.height - overlap) * ratio) / 1000 };
+/** Rows go by letters, as on a map's grid. Beyond Z two of them: 27 is AA. */
+const letterOf = (row: number): string =>
+	row > 26 ? letterOf(Math.floor((row - 1) / 26)) + letterOf(((row - 1) % 26) + 1) : String.fromCharCode(64 + row);
+
+/** Sheets of one size each, so that none is a sliver; neighbours overlap. */
+function partsOf(box: Box, ratio: number, columns: number, rows: number): Part[] {
+	const shared = (overlap * ratio) / 1000;
+	const width = (box.maxX - box.minX + (columns - 1) * shared) / columns;
+	const height = (box.maxY - box.minY + (rows - 1) * shared) / rows;
 	return Array.from({ length: rows * columns }, (_, index) => {
 		const row = Math.floor(index / columns);
 		const column = index % columns;
-		const minX = box.minX + column * step.x;
-		const minY = box.minY + row * step.y;
-		const maxX = Math.min(box.maxX, minX + (room.width * ratio) / 1000);
-		const maxY = Math.min(box.maxY, minY + (room.height * ratio) / 1000);
+		const minX = box.minX + column * (width - shared);
+		const minY = box.minY + row * (height - shared);
 		return {
-			box: { minX, minY, maxX, maxY },
-			width: ((maxX - minX) * 1000) / ratio,
-			height: ((maxY - minY) * 1000) / ratio,
+			box: { minX, minY, maxX: minX + width, maxY: minY + height },
+			width: (width * 1000) / ratio,
+			height: (height * 1000) / ratio,
 			row: row + 1,
-			column: column + 1
+			column: column + 1,
+			name: `${letterOf(row + 1)}${column + 1}`
 		};
 	});
 }

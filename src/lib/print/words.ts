@@ -3,6 +3,7 @@ import type { Plan } from '../domain/plan';
 import type { Fixture } from '../domain/placement';
 import type { Run, RunNode, RunSegment } from '../domain/cable';
 import type { Hours, Season, Yard } from '../domain/yard';
+import { fnv1a } from '../domain/shared/fnv1a';
 import { cables, transformers, type Lamp } from '../domain/shared/catalogue';
 import { dayInWords, hoursInWords } from '../domain/shared/day-words';
 import { modelName as fixtureName } from '../domain/shared/model-name';
@@ -107,11 +108,21 @@ export const scheduleText = (hours: Hours, season: Season | null = null): string
 		: hoursText(hours);
 
 /**
- * A short code that tells two printouts apart: same answers, same code. FNV-1a (32 bit) over the yard's JSON; not a
- * safeguard against tampering.
+ * A short code that tells two printouts apart: same answers, same code, whatever of the work is ticked off. Not a safeguard
+ * against tampering.
  */
-export function planCode(yard: Yard): string {
-	let hash = 0x811c9dc5;
-	for (const char of JSON.stringify(yard)) hash = Math.imul(hash ^ char.codePointAt(0)!, 0x01000193) >>> 0;
-	return hash.toString(36).toUpperCase().padStart(7, '0').slice(-7);
+export function planCode({ done: _, ...answers }: Yard): string {
+	return fnv1a(JSON.stringify(answers)).toString(36).toUpperCase().padStart(7, '0').slice(-7);
+}
+
+const some = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
+/** The plan in one line: `23 lights on 2 runs of cable; a transformer of 150 VA carries 89 VA.` */
+export function whatInWords({ fixtures, runs, supply }: Plan): string {
+	if (fixtures.length === 0) return 'No lights yet.';
+	const lights = some(fixtures.length, 'light');
+	const on = runs.length > 0 ? ` on ${some(runs.length, 'run')} of cable` : '';
+	const fed = supply
+		? `; a transformer of ${supply.ratedVoltAmps} VA carries ${Math.round(supply.loadVoltAmps)} VA`
+		: '';
+	return `${lights}${on}${fed}.`;
 }
