@@ -2,6 +2,8 @@ import type { Dusk } from '../dusk';
 import type { Fixture } from '../placement';
 import { dayInWords } from '../shared/day-words';
 import type { Hours } from '../yard/schema';
+import { forHours } from './done/done-for';
+import { tickId } from './done/entry';
 import { aimWords } from './fixtures';
 import type { Job } from './job';
 import type { ChecklistStep, FirstNightRow } from './types';
@@ -41,7 +43,8 @@ const scheduleWords = ({ schedule, season }: Dusk): string =>
 export function firstNightSteps(job: Job): ChecklistStep[] {
 	const { cabling, fixtures, dusk, halogen } = job;
 	if (cabling.runs.length === 0) return [];
-	const aimed = fixtures.some((fixture) => fixture.aim !== null);
+	const aims = fixtures.flatMap(({ id, label, aim }) => (aim ? [{ id: tickId('aim', id), label }] : []));
+	const aimed = aims.length > 0;
 	const neighbours =
 		'Look from the street, from the walk, from a driver’s seat in the drive and from next door: no bare lamp in sight of any.';
 	return [
@@ -82,11 +85,16 @@ export function firstNightSteps(job: Job): ChecklistStep[] {
 		...when(aimed, () =>
 			step('aim', `Aim each lamp as the sheet says, then by eye. ${neighbours}`, {
 				cautions: halogen ? ['Unplug and let a hot lamp cool before you turn its head.'] : [],
+				items: aims,
 				rule: 'glare.shield'
 			})
 		),
 		...when(!aimed, () => step('look', neighbours, { rule: 'glare.shield' })),
-		step('hours', `Set the control: ${scheduleWords(dusk)}.`, { defers: [defer.maker], rule: 'hours.choice' }),
+		step('hours', `Set the control: ${scheduleWords(dusk)}.`, {
+			defers: [defer.maker],
+			doneFor: forHours(dusk.schedule, dusk.season?.hours ?? null),
+			rule: 'hours.choice'
+		}),
 		step(
 			'sensor-check',
 			'See that the lights stay on and do not blink: a sensor that sees lamplight switches them off again. Move or hood it if so.',

@@ -5,6 +5,8 @@ import { formatLength } from '../shared/units';
 import type { Fixture } from '../placement';
 import type { Site } from '../site';
 import { calledThe } from '../yard';
+import { atPlace } from './done/done-for';
+import { tickId } from './done/entry';
 import type { Job } from './job';
 import { drilling } from './supply';
 import type { ChecklistStep } from './types';
@@ -96,11 +98,12 @@ function fixtureStep(fixture: Fixture, job: Job): ChecklistStep {
 	];
 	const reason = fixture.reasons[0]?.rule;
 	return step(
-		`fixture-${fixture.id}`,
+		tickId('fixture', fixture.id),
 		`${fixture.label}: ${modelName(fixture.model, fixture.lamp)}, ${place(fixture.at, site)}, ${mounted[fixture.mount]}.${alsoWords(fixture, site)}`,
 		{
 			cautions,
 			defers: hot ? [defer.maker] : [],
+			doneFor: atPlace(fixture.at),
 			...(rooted ? { rule: 'tree.roots' } : reason ? { rule: reason } : {})
 		}
 	);

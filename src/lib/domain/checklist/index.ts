@@ -5,3 +5,4 @@ export { makeChecklist } from './make-checklist';
 export { upkeepCalendar, type UpkeepEvent } from './calendar';
 export type { Repeat } from './calendar-dates';
 export * from './measured';
+export * from './done';

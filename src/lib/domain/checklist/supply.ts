@@ -1,6 +1,7 @@
 import { distance } from '../shared/geometry';
 import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
+import { atPlace } from './done/done-for';
 import type { Job } from './job';
 import type { ChecklistStep } from './types';
 import { defer, place, step, when } from './words';
@@ -66,6 +67,7 @@ export function supplySteps(job: Job): ChecklistStep[] {
 				`Set a rot-proof post for the transformer at ${place(supply.at, site)}, plumb, a third of it in the ground on gravel.`,
 				{
 					cautions: ['Dig the hole by hand: the receptacle’s own cable comes up near it.'],
+					doneFor: atPlace(supply.at),
 					rule: 'supply.height'
 				}
 			)
@@ -84,6 +86,7 @@ export function supplySteps(job: Job): ChecklistStep[] {
 					'Never open or cut a transformer, and use no extension cord.'
 				],
 				defers: [defer.maker, defer.code],
+				doneFor: atPlace(supply.at),
 				rule: 'supply.height'
 			}
 		),
@@ -100,6 +103,7 @@ export function supplySteps(job: Job): ChecklistStep[] {
 						...(spot.height > ladderFrom ? ['Stand the ladder on firm ground, four up to one out.'] : [])
 					],
 					defers: [defer.maker],
+					doneFor: atPlace(spot.at),
 					rule: 'sensor.shade'
 				}
 			);

@@ -3,9 +3,11 @@ import { rules } from '../shared/rules';
 import { formatLength } from '../shared/units';
 import { placedCrossings, trenchLength, type Run, type RunSegment, type SegmentCrossing } from '../cable';
 import type { Site, Tree } from '../site';
+import { atPlace, ofCable, overGround } from './done/done-for';
+import { tickId } from './done/entry';
 import { walked, type Job } from './job';
 import { turnsWorthSaying } from './route';
-import type { ChecklistStep } from './types';
+import type { ChecklistItem, ChecklistStep } from './types';
 import { sizeName } from '../circuit';
 import { defer, place, sentence, step } from './words';
 
@@ -42,13 +44,13 @@ function crossingStep(
 	const where = at ? `${name} at ${place(at, site)}` : name;
 	const wide = formatLength(crossing.length, site.units);
 	const under = formatLength(strip?.kind === 'drive' ? depth.drive : depth.lawn, site.units);
-	const rule = 'cable.crossing';
-	if (shared) return step(id, `Cross ${where} with this cable too, the way already made.`, { rule });
+	const more = { rule: 'cable.crossing', ...(at ? { doneFor: atPlace(at) } : {}) };
+	if (shared) return step(id, `Cross ${where} with this cable too, the way already made.`, more);
 	if (crossing.kind === 'sleeve') {
 		return step(
 			id,
 			`Cross ${where} through the sleeve that is there, ${wide}. Pull a draw cord in with the cable and leave it.`,
-			{ defers: [defer.code], rule }
+			{ ...more, defers: [defer.code] }
 		);
 	}
 	if (crossing.kind === 'joint') {
@@ -58,7 +60,7 @@ function crossingStep(
 			{
 				cautions: [`This is common practice and lies shallower than the ${under} that the table asks for.`],
 				defers: [defer.authority, defer.maker],
-				rule
+				...more
 			}
 		);
 	}
@@ -67,8 +69,14 @@ function crossingStep(
 			'Bore only where the marks show nothing, from a pit on each side; keep your face and hands out of line with the bore.'
 		],
 		defers: [defer.dig, defer.code],
-		rule
+		...more
 	});
+}
+/** Dug and laid at different times of the day; beside its hub there is nothing to dig. */
+function legItems(segment: RunSegment, ground: number): ChecklistItem[] {
+	const doneFor = overGround(ground);
+	const item = (what: string): ChecklistItem => ({ id: tickId(what, segment.to), label: sentence(what), doneFor });
+	return ground < besideIt ? [item('laid')] : [item('dug'), item('laid')];
 }
 function legStep(id: string, job: Job, run: Run, segment: RunSegment): ChecklistStep {
 	const { site } = job;
@@ -81,8 +89,10 @@ function legStep(id: string, job: Job, run: Run, segment: RunSegment): Checklist
 		ground < besideIt
 			? `${sentence(names)}: right beside it, with ${formatLength(segment.length, site.units)} of cable coiled in the ground.`
 			: `${sentence(names)}: ${formatLength(ground, site.units)} over the ground${by}.`;
-	if (trees.length === 0) return step(id, text, { rule: 'cable.depth' });
+	const items = legItems(segment, ground);
+	if (trees.length === 0) return step(id, text, { items, rule: 'cable.depth' });
 	return step(id, text, {
+		items,
 		cautions: trees.map(
 			(tree) =>
 				`Within ${formatLength(tree.rootRadius, site.units)} of the trunk of ${tree.name} dig by hand and go round roots over ${formatLength(rules['tree.roots'].figures.keepRoot, site.units)}.`
@@ -118,20 +128,24 @@ export function trenchSteps(job: Job): ChecklistStep[] {
 		const laid = run.segments.reduce((sum, segment) => sum + segment.length, 0);
 		const ground = run.segments.reduce((sum, segment) => sum + lineLength(segment.path), 0);
 		const head = step(
-			`${run.id}-trench`,
+			tickId('trench', run.id),
 			`${sentence(run.name)}: ${sizeName(run.cable)}, ${length(laid)} of cable for ${length(ground)} over the ground.${diggingWords(dug[k]!, length)} Its route card shows where, stretch by stretch. Open the trench so that ${length(depth.lawn)} of cover lies over the cable.`,
 			{
 				cautions: ['Look for marks and private lines as you go, and stop at anything you did not expect.'],
 				defers: [defer.dig, defer.code],
+				doneFor: ofCable(run.cable, laid),
 				rule: 'cable.depth'
 			}
 		);
-		const legs = walked(run).segments.flatMap((segment, i) => [
-			legStep(`${run.id}-leg-${i + 1}`, job, run, segment),
-			...placedCrossings(segment.path, segment.crossings).map(({ crossing, place: made }, j) => {
+		const legs = walked(run).segments.flatMap((segment) => [
+			legStep(tickId('leg', segment.to), job, run, segment),
+			...placedCrossings(segment.path, segment.crossings).map(({ crossing, place: made }, j, all) => {
 				const shared = done.has(made);
 				done.add(made);
-				return crossingStep(`${run.id}-leg-${i + 1}-crossing-${j + 1}`, segment, crossing, shared, site);
+				// Round a bend one cable may cross the same paving twice.
+				const nth = all.slice(0, j).filter((one) => one.crossing.strip === crossing.strip).length;
+				const id = tickId('cross', crossing.strip, segment.to, ...(nth > 0 ? [String(nth + 1)] : []));
+				return crossingStep(id, segment, crossing, shared, site);
 			})
 		]);
 		return [head, ...legs];

@@ -1,7 +1,7 @@
 import type { Point } from '../shared/geometry';
 import { formatLength } from '../shared/units';
 import type { Site } from '../site';
-import type { ChecklistStep } from './types';
+import type { ChecklistItem, ChecklistStep, DoneFor } from './types';
 
 /** A point as two tapes give it: along the house front from its left corner, and out from it towards the street. */
 export function place(at: Point, site: Site): string {
@@ -32,11 +32,22 @@ export const defer = {
 	dig: 'The dig-notice service and the law behind it say when you may dig and how near a mark.'
 } as const;
 
-export const step = (
-	id: string,
-	text: string,
-	more: { cautions?: string[]; defers?: string[]; rule?: string } = {}
-): ChecklistStep => ({ id, text, cautions: more.cautions ?? [], defers: more.defers ?? [], rule: more.rule ?? null });
+interface More {
+	cautions?: string[];
+	defers?: string[];
+	rule?: string;
+	doneFor?: DoneFor;
+	items?: ChecklistItem[];
+}
+export const step = (id: string, text: string, more: More = {}): ChecklistStep => ({
+	id,
+	text,
+	cautions: more.cautions ?? [],
+	defers: more.defers ?? [],
+	rule: more.rule ?? null,
+	...(more.doneFor ? { doneFor: more.doneFor } : {}),
+	...(more.items ? { items: more.items } : {})
+});
 /** The item when it applies. */
 export const when = <T>(applies: boolean, make: () => T): T[] => (applies ? [make()] : []);
 

@@ -2,6 +2,7 @@
 import { diagnose, type Diagnosis } from '../../circuit';
 import type { Run, Supply } from '../../cable';
 import type { Fixture } from '../../placement';
+import { walked } from '../job';
 import { inspectedOf, keyOf } from './inspect';
 import type { MeasuredRow, RunCheck } from './types';
 import { suspicionOf } from './words';
@@ -11,21 +12,21 @@ type Measured = Readonly<Record<string, number>>;
 /** The last digit of a handheld meter (common practice, no source), volts: a reading this little beyond the band is within it. */
 const lastDigit = 0.1;
 
+/** A reading against its band; null where either is missing. Volts. */
+export function against(read: number | null, low: number | null, high: number | null): MeasuredRow['off'] {
+	if (read === null || low === null || high === null) return null;
+	if (read < low - lastDigit) return 'low';
+	return read > high + lastDigit ? 'high' : 'right';
+}
 function rowsOf(run: Run, fixtures: readonly Fixture[], measured: Measured): MeasuredRow[] {
 	const labels = new Map(fixtures.map(({ id, label }) => [id, label]));
-	return run.nodes.flatMap((node, place): MeasuredRow[] => {
+	return walked(run).nodes.flatMap((node): MeasuredRow[] => {
+		const place = run.nodes.indexOf(node);
 		const key = keyOf(run, place);
 		if (key === null) return [];
 		const read = Object.hasOwn(measured, key) ? measured[key]! : null;
 		const { low, high } = node.band ?? terminalBand(run, node.volts);
-		const off =
-			read === null || low === null || high === null
-				? null
-				: read < low - lastDigit
-					? 'low'
-					: read > high + lastDigit
-						? 'high'
-						: 'right';
+		const off = against(read, low, high);
 		const label = place === 0 ? 'The terminals' : (labels.get(key) ?? key);
 		return [{ key, label, expected: node.volts, low, high, measured: read, off }];
 	});
@@ -40,6 +41,10 @@ const lamps = (count: number): string => (count === 1 ? '1 place' : `${count} pl
 function verdictWords({ verdict, suspects }: Diagnosis, rows: readonly MeasuredRow[]): string {
 	const read = rows.filter((row) => row.measured !== null);
 	const out = read.filter(({ off }) => off === 'low' || off === 'high');
+	const more =
+		read.length < rows.length
+			? ` Only ${read.length} of ${rows.length} places of this run are measured; each one more narrows it down.`
+			: '';
 	switch (verdict) {
 		case 'none':
 			return 'Nothing measured yet.';
@@ -51,12 +56,12 @@ function verdictWords({ verdict, suspects }: Diagnosis, rows: readonly MeasuredR
 				: 'As planned: every lamp gets what it should.';
 		case 'fault':
 			return suspects.length > 1
-				? 'One of these would explain what you measured. The readings cannot tell them apart; look in this order.'
-				: 'This would explain what you measured.';
+				? `One of these would explain what you measured. The readings cannot tell them apart; look in this order.${more}`
+				: `This would explain what you measured.${more}`;
 		case 'unexplained':
 			return suspects.length > 0
-				? 'No single fault explains all of it: there may be two. Put the likeliest right, then measure again.'
-				: 'No single fault known here explains what you measured. Measure again, each lamp with all the others on.';
+				? `No single fault explains all of it: there may be two. Put the likeliest right, then measure again.${more}`
+				: `No single fault known here explains what you measured. Measure again, each lamp with all the others on.${more}`;
 	}
 }
 

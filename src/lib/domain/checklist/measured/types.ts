@@ -23,7 +23,7 @@ export interface Suspicion {
 export interface RunCheck {
 	run: string;
 	name: string;
-	/** The terminals first, then lamps in the order of the run. */
+	/** The terminals first, then lamps in the order of the walk, as on the route card. */
 	rows: MeasuredRow[];
 	verdict: 'as-planned' | 'fault' | 'unexplained' | 'none';
 	/** The verdict in a sentence. */
