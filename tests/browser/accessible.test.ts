@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { expectAccessible, goto, openDemo, openPage, useBrowser } from './browser';
+import { expectFit, pages, settle, visit } from './accessible-pages';
+import { fitFaults } from './accessible-fit';
+import { openDemo, openPage, useBrowser } from './browser';
+import { faultsOf, walk } from './focus';
 
 const { browser } = useBrowser();
 
@@ -7,47 +10,44 @@ describe.each([
 	{ width: 360, dark: false },
 	{ width: 1280, dark: true }
 ])('accessible at $width px, dark $dark', ({ width, dark }) => {
-	test('every page', async () => {
+	test('every page: axe, targets, by Tab, narrow, large, in forced colours', async () => {
 		const { page, context, complaints } = await openPage(browser(), { width, dark });
-		await goto(page, '/');
-		await page.getByRole('button', { name: 'Open Alder Bend' }).waitFor();
-		await expectAccessible(page, '/');
 		await openDemo(page, 'Alder Bend');
-		for (const path of [
-			'/plan/',
-			'/light/',
-			'/circuit/',
-			'/circuit/draw/',
-			'/circuit/by-hand/',
-			'/circuit/lamps/',
-			'/hours/',
-			'/shopping/',
-			'/checklist/',
-			'/checklist/first-night/',
-			'/packet/',
-			'/answers/',
-			'/rules/',
-			'/help/'
-		]) {
-			await goto(page, path);
-			await page.waitForLoadState('networkidle');
-			await expectAccessible(page, path);
-			expect(await page.evaluate(() => document.documentElement.scrollWidth), path).toBeLessThanOrEqual(width);
+		const faults: string[] = [];
+		for (const path of pages) {
+			await visit(page, path);
+			await expectFit(page, path);
+			const by = await walk(page);
+			expect(by.stops.length, path).toBeGreaterThan(5);
+			faults.push(...faultsOf(by).map((fault) => `${path} at ${width} px: ${fault}`));
+			if (dark) faults.push(...(await fitFaults(page)).map((fault) => `${path}: ${fault}`));
 		}
+		expect(faults).toEqual([]);
+		expect(complaints).toEqual([]);
+		await context.close();
+	}, 300_000);
+
+	test('every question', async () => {
+		const { page, context, complaints } = await openPage(browser(), { width, dark });
+		await openDemo(page, 'Alder Bend');
 		// One page for each question: the items it is asked for differ only in their names.
-		await goto(page, '/answers/');
+		await visit(page, '/answers/');
 		const links = await page
 			.locator('main a[href*="/ask/"]')
 			.evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href));
 		const byQuestion = new Map(links.map((href) => [new URL(href).pathname, href]));
 		expect(byQuestion.size).toBeGreaterThan(30);
+		const faults: string[] = [];
 		for (const href of byQuestion.values()) {
 			await page.goto(href);
-			await page.locator('.dw-drawing svg').waitFor();
+			await page.locator('.dw-drawing svg').first().waitFor();
 			await page.getByRole('button', { name: 'Continue' }).waitFor();
-			await expectAccessible(page, href);
-			expect(await page.evaluate(() => document.documentElement.scrollWidth), href).toBeLessThanOrEqual(width);
+			await settle(page);
+			await expectFit(page, href);
+			if (dark) faults.push(...(await fitFaults(page)).map((fault) => `${href}: ${fault}`));
+			else faults.push(...faultsOf(await walk(page)).map((fault) => `${href}: ${fault}`));
 		}
+		expect(faults).toEqual([]);
 		expect(complaints).toEqual([]);
 		await context.close();
 	}, 300_000);

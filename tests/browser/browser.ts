@@ -71,6 +71,14 @@ export async function openDemo(page: Page, title: string): Promise<void> {
 	await page.waitForURL(/\/plan\//);
 }
 /** A browser for the tests of a file, and a folder for what they save; both are cleared away after the last test. */
+/** Takes a light of the layout page in hand. On a phone the lights are folded by kind. */
+export async function chooseLight(page: Page, label: string): Promise<void> {
+	const button = page.locator(`button[aria-label^="Change or show ${label} "]`);
+	await button.waitFor({ state: 'attached' });
+	if (!(await button.isVisible())) await page.locator('details', { has: button }).locator('> summary').click();
+	await button.click();
+}
+
 export function useBrowser(): { browser: () => Browser; folder: () => string } {
 	let browser: Browser;
 	let folder: string;

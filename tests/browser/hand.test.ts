@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { expectAccessible, openDemo, openPage, useBrowser } from './browser';
+import { chooseLight as choose, expectAccessible, openDemo, openPage, useBrowser } from './browser';
 
 const { browser } = useBrowser();
 
@@ -18,8 +18,6 @@ const kept = (page: Page): Promise<Kept | null> =>
 		}
 		throw new Error('No yard is kept');
 	});
-const choose = (page: Page, label: string) =>
-	page.getByRole('button', { name: new RegExp(`^Change or show ${label} `) }).click();
 const item = (page: Page, label: string) =>
 	page.locator('li[id^="light-"]').filter({ has: page.getByText(label, { exact: true }) });
 const editor = (page: Page, label: string) => page.getByRole('group', { name: new RegExp(`^Change ${label} `) });
