@@ -27,6 +27,20 @@ export default defineConfig({
 					testTimeout: 120_000,
 					hookTimeout: 120_000
 				}
+			},
+			{
+				extends: true,
+				test: {
+					name: 'speed',
+					environment: 'node',
+					include: ['tests/speed/**/*.test.ts'],
+					globalSetup: ['tests/browser/site.setup.ts'],
+					// Alone on the machine: times are taken.
+					maxWorkers: 1,
+					fileParallelism: false,
+					testTimeout: 180_000,
+					hookTimeout: 120_000
+				}
 			}
 		]
 	}

@@ -42,7 +42,8 @@ export const steps = {
 	unit: vitest('unit'),
 	build: { name: 'build', command: [bin('vite'), 'build', '--logLevel', 'warn'] },
 	bytes: { name: 'bytes', command: [process.execPath, join(root, 'src/tools/bytes.mjs')] },
-	browser: vitest('browser')
+	browser: vitest('browser'),
+	speed: vitest('speed')
 };
 
 /** @param {string[]} command */

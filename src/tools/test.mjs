@@ -5,7 +5,7 @@ installPackages();
 installForTests();
 const { runSteps, steps } = await import('./steps.mjs');
 await runSteps(
-	['sync', 'types', 'lint', 'layout', 'schema', 'unit', 'build', 'bytes', 'browser'].flatMap(
+	['sync', 'types', 'lint', 'layout', 'schema', 'unit', 'build', 'bytes', 'browser', 'speed'].flatMap(
 		(name) => steps[name] ?? []
 	)
 );

@@ -1,0 +1,76 @@
+/** How quickly the page answers a tap or a drag on a phone: a yard of a hundred lights, the processor slowed down four times. */
+import { beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { goto, openPage, useBrowser } from '../browser/browser';
+import { longest, slowDown, startTiming } from './interactions';
+import { hundredLights } from './yard';
+
+const { browser } = useBrowser();
+const slower = 4;
+/**
+ * ms to the frame that shows it. What is aimed at is 100 (README says what was measured on an idle machine); the test holds a bound that a
+ * machine with other work to do keeps too: beyond it something has gone back on the page's own thread.
+ */
+const bound = 400;
+const worst: [what: string, ms: number][] = [];
+let text: string;
+
+beforeAll(() => {
+	const large = hundredLights();
+	expect(large.lights).toBeGreaterThanOrEqual(100);
+	text = large.text;
+});
+
+async function openLarge(page: Page): Promise<void> {
+	await goto(page, '/');
+	await page
+		.locator('input[type="file"]')
+		.first()
+		.setInputFiles({ name: 'hundred.duskwright.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+	await page.waitForURL(/\/answers\//);
+}
+async function time(page: Page, what: string, act: () => Promise<unknown>): Promise<void> {
+	await act();
+	const ms = await longest(page);
+	worst.push([what, ms]);
+	expect.soft(ms, what).toBeLessThanOrEqual(bound);
+}
+
+test('a hundred lights on a phone: every tap, key and drag is answered soon', async () => {
+	const { page, context, complaints } = await openPage(browser(), { width: 390, height: 844 });
+	await openLarge(page);
+	await goto(page, '/plan/');
+	await page.getByRole('button', { name: /^Change or show P1 / }).waitFor();
+	await startTiming(page);
+	const session = await slowDown(page, slower);
+	await time(page, 'a light chosen', () => page.getByRole('button', { name: /^Change or show P1 / }).click());
+	for (let n = 1; n <= 3; n += 1)
+		await time(page, `a light moved a step, ${n}`, () =>
+			page.getByRole('button', { name: /^Move P1 100 mm right$/ }).click()
+		);
+	await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+
+	await goto(page, '/plan/drawing/');
+	await page.locator('[data-thing^="tree/"]').first().waitFor({ state: 'attached' });
+	await page.waitForTimeout(1000);
+	await startTiming(page);
+	await session.send('Emulation.setCPUThrottlingRate', { rate: slower });
+	const tree = page.locator('[data-thing^="tree/"]').first();
+	await time(page, 'a tree reached by keys', () => tree.focus().then(() => page.keyboard.press('ArrowRight')));
+	await time(page, 'a tree chosen', () => tree.click());
+	const box = (await page.locator('.handle, [data-handle]').first().or(tree).first().boundingBox())!;
+	const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+	await time(page, 'a tree dragged', async () => {
+		await page.mouse.move(x, y);
+		await page.mouse.down();
+		for (let n = 1; n <= 12; n += 1) await page.mouse.move(x + n * 3, y + n);
+		await page.mouse.up();
+	});
+	await time(page, 'the drawing brought closer', () => page.getByRole('button', { name: 'Closer' }).click());
+	await time(page, 'a change taken back', () =>
+		page.getByRole('toolbar', { name: 'Tools of the drawing' }).getByRole('button', { name: /^Undo/ }).click()
+	);
+	expect(complaints).toEqual([]);
+	await context.close();
+	console.log(worst.map(([what, ms]) => `${what}: ${ms} ms`).join('\n'));
+});
