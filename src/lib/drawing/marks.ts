@@ -77,6 +77,8 @@ export interface DimensionMark extends Named {
 	from: Point;
 	to: Point;
 	text: string;
+	/** Where on the way its figure stands, 0 to 1; the middle when absent. */
+	figureAt?: number;
 	/** Lines from the thing measured to the dimension line. */
 	witness: readonly (readonly [Point, Point])[];
 }

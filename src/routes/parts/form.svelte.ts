@@ -67,7 +67,9 @@ export class Form {
 		if (known) this.known.add(path);
 		const draft =
 			undone && readText(field, session.draft(path) ?? '', this.units).error === null ? null : session.draft(path);
-		const typed = typedOf(field, draft, stored, this.units, this.complaining.has(id));
+		// Until what is being typed is taken, it is no news that the answer says something else.
+		const against = this.waiting.has(path) ? undefined : stored;
+		const typed = typedOf(field, draft, against, this.units, this.complaining.has(id));
 		return this.empty.has(id) && !typed.error ? { ...typed, error: emptyWords(field) } : typed;
 	}
 	/**

@@ -1,5 +1,5 @@
 /** The whole way through, for finding one's place on it: the chapters that ask, then the pages that answer. */
-import type { ChapterId } from '$lib/flow';
+import { chapters } from '$lib/flow';
 
 export const results = [
 	{ id: 'plan', title: 'Layout' },
@@ -14,27 +14,11 @@ export type ResultId = (typeof results)[number]['id'];
 
 export const resultPath = (id: ResultId) => `/${id}/` as const;
 
-const order: (ChapterId | ResultId)[] = [
-	'place',
-	'house',
-	'trees',
-	'walks',
-	'drive',
-	'spots',
-	'power',
-	'plan',
-	'light',
-	'circuit',
-	'hours',
-	'shopping',
-	'checklist'
-];
-
-/** The hour of the evening for a page: 0 early afternoon at the first question, 1 deep night at the checklist. */
+/** The hour of the evening for a page: 0 early afternoon at the first question, 1 deep night at the checklist and after. */
 export function hourOf(routeId: string | null, chapter: string | undefined): number {
-	const id = chapter ?? routeId?.split('/')[1] ?? '';
-	if (id === 'packet') return 1;
-	const at = order.indexOf(id as ChapterId);
-	if (at >= 0) return at / (order.length - 1);
-	return id === 'answers' ? 7 / (order.length - 1) : 0;
+	const id = chapter ?? routeId?.split('/')[1];
+	const order = [...chapters, ...results].map((part) => part.id as string);
+	// All answers stand before the layout.
+	const at = id === 'answers' ? chapters.length : order.indexOf(id ?? '');
+	return Math.min(1, Math.max(0, at / (order.length - 2)));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countOf, currencyWords, labelList, windOf } from './words';
+import { countOf, currencyWords, labelList, together, windOf } from './words';
 
 describe('words', () => {
 	it('count fixtures in a sentence', () => {
@@ -12,6 +12,13 @@ describe('words', () => {
 		expect(labelList(['T1'])).toBe('T1');
 		expect(labelList(['T1', 'T2', 'T3'])).toBe('T1, T2 and T3');
 		expect(labelList(['P1', 'P2', 'P3', 'P4', 'P5'])).toBe('P1 to P5');
+	});
+	it('keep a figure with its unit, and leave other spaces to break', () => {
+		expect(together('33 ft 1/2 in along, 20 ft 7 1/2 in out')).toBe(
+			'33\u00A0ft\u00A01/2\u00A0in along, 20\u00A0ft\u00A07\u00A01/2\u00A0in out'
+		);
+		expect(together('Path light, LED 2.5 W')).toBe('Path light, LED 2.5\u00A0W');
+		expect(together('3 inner bends')).toBe('3 inner bends');
 	});
 	it('name directions all the way round', () => {
 		expect([0, 44, 90, 225, 359, -45, 405].map(windOf)).toEqual([

@@ -32,6 +32,12 @@ export const techniqueName = (technique: Technique): string => names[technique][
 export const countOf = (technique: Technique, count: number): string =>
 	`${numbers[count] ?? count} ${names[technique][count === 1 ? 0 : 1]}`;
 
+/** Keeps a figure with its unit on one line: `33 ft 1/2 in`. */
+export const together = (text: string): string =>
+	text
+		.replaceAll(/(\d) (?=(?:\d+\/\d+|ft|in|m|cm|mm|V|W|VA|lx)\b)/g, '$1\u00A0')
+		.replaceAll(/\bft (?=\d)/g, 'ft\u00A0');
+
 /** Several labels in a sentence: `T1, T2 and T3`; long runs as `P1 to P9`. */
 export function labelList(labels: readonly string[]): string {
 	if (labels.length > 4) return `${labels[0]} to ${labels.at(-1)}`;
