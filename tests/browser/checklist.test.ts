@@ -90,6 +90,8 @@ describe('the checklist on a phone', () => {
 		await page
 			.getByText('Work on connections is ticked while the transformer is not ticked as unplugged.', { exact: false })
 			.waitFor();
+		// From the top: wherever a page is scrolled to, a bar that stays in sight lies half over something.
+		await page.evaluate(() => scrollTo(0, 0));
 		await expectAccessible(page, '/checklist/ with a note');
 		await bar(page)
 			.getByRole('button', { name: /Look: still open, “See that the transformer is unplugged/ })

@@ -32,6 +32,8 @@ describe.each([
 				.click();
 			const status = page.getByRole('status').filter({ hasText: /^Done: / });
 			await status.waitFor();
+			// What is shown is the new plan.
+			await page.locator('.page[aria-busy="false"]').waitFor();
 			expect(await page.evaluate(() => document.activeElement === document.body)).toBe(false);
 		}
 		expect(await stops.count()).toBe(0);

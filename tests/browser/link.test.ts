@@ -80,7 +80,7 @@ describe('a yard on another device', () => {
 			const here = await openPage(browser());
 			await openDemo(here.page, title);
 			await goto(here.page, '/packet/');
-			await here.page.locator('.cover').getByRole('img', { name: /^Code/ }).waitFor();
+			await here.page.locator('.chapter-cover').getByRole('img', { name: /^Code/ }).waitFor();
 			const stem = join(folder(), 'cover');
 			await here.page.pdf({ path: `${stem}.pdf`, preferCSSPageSize: true, printBackground: false });
 			execFileSync('pdftoppm', [

@@ -42,8 +42,14 @@ export class Engine {
 	}
 
 	/** Resolves when it stands; rejects when its parts did not load. */
-	start(): Promise<void> {
-		return typeof Worker === 'undefined' ? this.#startHere() : this.#startWorker();
+	async start(): Promise<void> {
+		if (typeof Worker === 'undefined') return this.#startHere();
+		try {
+			await this.#startWorker();
+		} catch {
+			// A browser may have workers and let none be made: then plans are made here, which is slower and otherwise the same.
+			await this.#startHere();
+		}
 	}
 	async #startHere(): Promise<void> {
 		const { makePlan } = await import('../domain/plan');
@@ -51,7 +57,7 @@ export class Engine {
 	}
 	#startWorker(): Promise<void> {
 		const worker = new Worker(new URL('./planner.worker.ts', import.meta.url), { type: 'module' });
-		const lost = new Promise<void>((resolve, reject) => {
+		return new Promise<void>((resolve, reject) => {
 			const planner = makePlanner(
 				worker,
 				(yard, plan) => {
@@ -73,7 +79,6 @@ export class Engine {
 				$effect(() => planner.ask(this.#yardOf()));
 			});
 		});
-		return lost;
 	}
 	#settle(): void {
 		for (const go of this.#waiting.splice(0)) go();

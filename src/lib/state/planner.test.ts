@@ -34,7 +34,7 @@ describe('the planner', () => {
 	it('hands over each plan with the yard it was ordered for', () => {
 		const { workshop, planner, taken } = open();
 		planner.ask(a);
-		expect(workshop.orders.map(({ yard }) => yard)).toEqual([a]);
+		expect(workshop.orders.map(({ text }) => JSON.parse(text))).toEqual([a]);
 		const plan = makePlan(a);
 		workshop.deliver(workshop.orders[0]!.id, plan);
 		expect(taken).toEqual([[a, plan]]);
@@ -48,7 +48,7 @@ describe('the planner', () => {
 		planner.ask(c);
 		expect(workshop.orders).toHaveLength(1);
 		workshop.deliver(workshop.orders[0]!.id, null);
-		expect(workshop.orders.map(({ yard }) => yard)).toEqual([a, c]);
+		expect(workshop.orders.map(({ text }) => JSON.parse(text))).toEqual([a, c]);
 		workshop.deliver(workshop.orders[1]!.id, null);
 		expect(taken.map(([yard]) => yard)).toEqual([a, c]);
 		expect(workshop.orders).toHaveLength(2);

@@ -4,7 +4,8 @@ import type { Yard } from '../domain/yard';
 
 export interface Order {
 	id: number;
-	yard: Yard;
+	/** The yard as JSON: what a page has put into it may be a reactive proxy, which does not pass between threads. */
+	text: string;
 }
 export interface Delivery {
 	id: number;
@@ -27,13 +28,13 @@ export function makePlanner(
 	take: (yard: Yard, plan: Plan | null) => void,
 	lost: () => void
 ): Planner {
-	let inWork: Order | null = null;
+	let inWork: { id: number; yard: Yard } | null = null;
 	let waiting: Yard | null = null;
 	let count = 0;
 	let closed = false;
 	const send = (yard: Yard) => {
 		inWork = { id: ++count, yard };
-		workshop.postMessage(inWork, []);
+		workshop.postMessage({ id: count, text: JSON.stringify(yard) } satisfies Order, []);
 	};
 	const close = () => {
 		if (closed) return;

@@ -43,8 +43,18 @@ export function groupsOf({ fixtures }: Pick<Plan, 'fixtures'>, lamps: readonly O
 	return groups;
 }
 /** The lights of a plan that have a lamp. */
-export const labelsWith = ({ fixtures }: Pick<Plan, 'fixtures'>, light: OwnLight | null): string[] =>
-	light ? fixtures.filter(({ lamp }) => lamp.measured === light.measured).map(({ label }) => label) : [];
+export function labelsWith({ fixtures }: Pick<Plan, 'fixtures'>, light: OwnLight | null): string[] {
+	if (!light) return [];
+	const text = JSON.stringify(light.measured);
+	// A plan comes from another thread, as a copy: lamps are told by what they are. Within a plan, lights that share one share its table.
+	const known = new Map<unknown, boolean>();
+	return fixtures.flatMap(({ lamp: { measured }, label }) => {
+		if (!measured) return [];
+		const isSame = known.get(measured) ?? JSON.stringify(measured) === text;
+		known.set(measured, isSame);
+		return isSame ? [label] : [];
+	});
+}
 
 const lumensWords = (lumens: number): string => `${lumens < 100 ? lumens.toFixed(1) : Math.round(lumens)} lm`;
 /** `36°`, or of two planes that differ `30° by 60°`. */
