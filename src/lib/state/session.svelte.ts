@@ -163,12 +163,14 @@ export class Session {
 				return this.#engine.start();
 			})
 			.then(
-				() => (this.engineProblem = null),
+				() => {
+					this.engineProblem = null;
+				},
 				() => {
 					this.engineProblem = engineWords;
 					this.#engine = this.#loading = null;
 				}
-			) as Promise<void>;
+			);
 		return this.#loading;
 	}
 	/** Resolves once the plan is that of the yard in hand, or cannot be had. */
