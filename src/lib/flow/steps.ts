@@ -23,15 +23,25 @@ const blocks: readonly (readonly Question[])[] = questions.reduce<Question[][]>(
 	return done;
 }, []);
 
+/** Worked out once for a yard: a yard is a value, and many parts of a page ask of the same one. */
+function onceFor<Result>(work: (yard: Yard) => Result): (yard: Yard) => Result {
+	const kept = new WeakMap<Yard, Result>();
+	return (yard) => {
+		if (!kept.has(yard)) kept.set(yard, work(yard));
+		return kept.get(yard)!;
+	};
+}
+
 export interface Place {
 	question: Question;
 	item: string | null;
 }
 /** Every page there could be for the items at hand, whether it applies now or not. */
-export const allPlaces = (yard: Yard): Place[] =>
+export const allPlaces = onceFor((yard): readonly Place[] =>
 	blocks.flatMap((block) =>
 		itemsOf(yard, block[0]?.each).flatMap((item) => block.map((question) => ({ question, item })))
-	);
+	)
+);
 
 export const applies = (yard: Yard, { question, item }: Place): boolean => question.when?.(yard, item) ?? true;
 
@@ -42,10 +52,11 @@ const toStep = (yard: Yard, { question, item }: Place): Step => ({
 });
 
 /** Every page that applies, in order, with how far it is answered. */
-export const stepsOf = (yard: Yard): Step[] =>
+export const stepsOf = onceFor((yard): readonly Step[] =>
 	allPlaces(yard)
 		.filter((place) => applies(yard, place))
-		.map((place) => toStep(yard, place));
+		.map((place) => toStep(yard, place))
+);
 
 /** Address of a page, relative to the site's base: `ask/trees/canopy?item=oak`. */
 export const stepPath = ({ question, item }: Place): string =>
@@ -141,14 +152,15 @@ interface Asked extends Place {
 	path: string;
 }
 /** Every field there could be for the items at hand, with its full path. */
-const everythingAsked = (yard: Yard): Asked[] =>
+const everythingAsked = onceFor((yard): Asked[] =>
 	allPlaces(yard).flatMap((place) =>
 		place.question.fields.map((field) => ({
 			...place,
 			field,
 			path: fullPath(field.path, place.item, place.question.each)
 		}))
-	);
+	)
+);
 
 /**
  * The page on which the answer at a path (of a finding, an assumption, something missing) is given. An answer that does
