@@ -17,7 +17,7 @@ const stages = [
 	'lesson'
 ];
 /** Beside the pipeline: made from whole plans, so `plan.ts` itself may not import it. */
-const beside = ['compare'];
+const beside = ['compare', 'kits', 'quick'];
 const before = (stage: string) => stages.slice(0, stages.indexOf(stage)).map((name) => `domain/${name}`);
 const allStages = [...stages.map((stage) => `domain/${stage}`), 'domain/shared'];
 const allDomain = ['domain', ...allStages, ...beside.map((room) => `domain/${room}`)];
@@ -42,6 +42,8 @@ const may: Record<string, string[]> = {
 	'domain/checklist': [...before('checklist'), 'domain/shared'],
 	'domain/lesson': [...before('lesson'), 'domain/shared'],
 	'domain/compare': ['domain', ...allStages],
+	'domain/kits': ['domain', ...allStages],
+	'domain/quick': ['domain/yard', 'domain/shared'],
 	domain: ['domain', ...allStages],
 	flow: ['domain/yard', 'domain/shared'],
 	drawing: [...allDomain, 'ui'],
@@ -49,7 +51,8 @@ const may: Record<string, string[]> = {
 	working: [...allDomain, 'ui'],
 	print: [...allDomain, 'ui', 'drawing', 'working'],
 	ui: [],
-	state: [...allDomain, 'flow']
+	shelf: ['domain/kits', 'domain/shared', 'domain/circuit'],
+	state: [...allDomain, 'flow', 'shelf']
 };
 /** Packages that one room alone may use. */
 const onlyIn: Record<string, string> = { suncalc: 'domain/dusk' };
