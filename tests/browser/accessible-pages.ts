@@ -46,9 +46,25 @@ export async function visit(page: Page, path: string): Promise<void> {
 	await goto(page, path);
 	await settle(page);
 }
+/** Goes to another page within the site, as a link does: quicker than to load the site anew. */
+export async function follow(page: Page, href: string): Promise<void> {
+	await page.evaluate((to) => {
+		const link = document.createElement('a');
+		link.href = to;
+		document.body.append(link);
+		link.click();
+		link.remove();
+	}, href);
+	await page.waitForURL(href);
+	await settle(page);
+}
 /** What must hold of every page in every state: axe, the size of what is there to be hit, nothing out to the side. */
-export async function expectFit(page: Page, where: string): Promise<void> {
+export async function expectFit(
+	page: Page,
+	where: string,
+	axe?: Parameters<typeof expectAccessible>[2]
+): Promise<void> {
 	expect(await sideways(page), where).toEqual([]);
 	expect(tooSmall(await targetsOn(page)), where).toEqual([]);
-	await expectAccessible(page, where);
+	await expectAccessible(page, where, axe);
 }
