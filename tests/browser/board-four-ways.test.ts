@@ -78,8 +78,6 @@ const mouse: Way = {
 		await picker(page, word).click();
 		for (const point of points) {
 			const { x, y } = await onScreen(page, point);
-			// As with taps: within a third of a second and a finger's breadth it would be one double click.
-			await page.waitForTimeout(350);
 			await page.mouse.move(x, y);
 			const isLast = point === points.at(-1) && !endsItself(word, points);
 			if (isLast && word === 'Walk') await page.mouse.dblclick(x, y);
@@ -114,8 +112,6 @@ const mouse: Way = {
 const tapButton = async (page: Page, name: string | RegExp) =>
 	page.getByRole('button', { name, exact: true }).locator('visible=true').first().tap();
 const tapAt = async (page: Page, at: Feet) => {
-	// No hand taps two places a finger's breadth apart within a third of a second: that is one double tap.
-	await page.waitForTimeout(350);
 	const { x, y } = await onScreen(page, at);
 	await page.touchscreen.tap(x, y);
 };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { makePlan, type Plan } from '../domain/plan';
 import { blankYard, examples, type Yard } from '../domain/yard';
-import { makePlanner, type Delivery, type Order } from './planner';
+import { haveOnePlan, makePlanner, type Delivery, type Order } from './planner';
 
 type Listener = (event: unknown) => void;
 /** A workshop whose deliveries the test lets go one by one. */
@@ -61,6 +61,39 @@ describe('the planner', () => {
 		workshop.deliver(workshop.orders[0]!.id, null);
 		workshop.deliver(workshop.orders[1]!.id, null);
 		expect(taken.at(-1)![0]).toBe(a);
+	});
+	it('orders nothing for a step ticked, a reading, a name or a picture: the plan is the same', () => {
+		const { workshop, planner, taken } = open();
+		planner.ask(a);
+		const plan = makePlan(a);
+		const ticked = { ...a, done: ['dig/1'] };
+		planner.ask(ticked);
+		workshop.deliver(workshop.orders[0]!.id, plan);
+		const read = { ...ticked, name: 'Another', power: { ...a.power, measured: { 'oak/uplight-1': 11.2 } } };
+		planner.ask(read);
+		expect(workshop.orders.length).toBe(1);
+		expect(taken).toEqual([
+			[ticked, plan],
+			[read, plan]
+		]);
+		planner.ask({ ...read, power: { ...read.power, lamp: 'halogen' } });
+		expect(workshop.orders.length).toBe(2);
+	});
+	it('counts as of one plan only yards whose plans are one', () => {
+		const picture = { picture: 'a'.repeat(64), width: 100, height: 100, opacity: 0.5 };
+		for (const yard of yards) {
+			const more: Yard = {
+				...yard,
+				name: 'Another name',
+				done: ['dig/1'],
+				underlay: picture,
+				pictures: {},
+				power: { ...yard.power, measured: { 'oak/uplight-1': 11.2 } }
+			};
+			expect(haveOnePlan(yard, more)).toBe(true);
+			expect(JSON.stringify(makePlan(more))).toBe(JSON.stringify(makePlan(yard)));
+			expect(haveOnePlan(yard, { ...yard, trees: [...(yard.trees ?? [])] })).toBe(false);
+		}
 	});
 	it('drops what it did not order', () => {
 		const { workshop, planner, taken } = open();

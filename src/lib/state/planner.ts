@@ -16,6 +16,17 @@ export interface Planner {
 	/** Orders the plan of a yard. While one is being worked out only the last order is kept. */
 	ask(yard: Yard): void;
 }
+/** Answers that the plan says nothing of: ticking a step or typing a reading changes none of it. */
+const apart: readonly string[] = ['name', 'done', 'underlay', 'pictures'];
+const isSame = (a: object, b: object, except: readonly string[]): boolean => {
+	const [one, other] = [a as Record<string, unknown>, b as Record<string, unknown>];
+	const keys = new Set([...Object.keys(one), ...Object.keys(other)]);
+	return [...keys].every((key) => except.includes(key) || one[key] === other[key]);
+};
+/** The two yards have one plan. Parts are told apart by identity: a change leaves the parts it does not touch as they are. */
+export const haveOnePlan = (a: Yard, b: Yard): boolean =>
+	isSame(a, b, [...apart, 'power']) && isSame(a.power, b.power, ['measured']);
+
 /** What of a `Worker` is used, for tests. */
 export type Workshop = Pick<Worker, 'postMessage' | 'addEventListener'>;
 
@@ -30,6 +41,7 @@ export function makePlanner(
 ): Planner {
 	let inWork: { id: number; yard: Yard } | null = null;
 	let waiting: Yard | null = null;
+	let last: { yard: Yard; plan: Plan } | null = null;
 	let count = 0;
 	let closed = false;
 	const send = (yard: Yard) => {
@@ -45,6 +57,7 @@ export function makePlanner(
 		if (closed || data.id !== inWork?.id) return;
 		const { yard } = inWork;
 		inWork = null;
+		last = data.plan && { yard, plan: data.plan };
 		const next = waiting;
 		waiting = null;
 		// The next one is begun before this one is drawn.
@@ -56,7 +69,9 @@ export function makePlanner(
 	return {
 		ask(yard) {
 			if (closed || yard === (waiting ?? inWork?.yard)) return;
-			if (inWork) waiting = yard;
+			if (inWork && waiting === null && haveOnePlan(inWork.yard, yard)) inWork = { ...inWork, yard };
+			else if (inWork) waiting = yard;
+			else if (last && last.yard !== yard && haveOnePlan(last.yard, yard)) take(yard, (last = { ...last, yard }).plan);
 			else send(yard);
 		}
 	};

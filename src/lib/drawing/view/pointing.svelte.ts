@@ -12,6 +12,8 @@ import type { BoardProps, Ghost, Point, Snapped } from './types';
 
 /** ms for which a thing let go is shown where it was put, until the plan follows. */
 const follows = 800;
+/** px from the last point within which the second of two quick taps ends the line. */
+const tapEnd = 8;
 
 type Told = Pick<BoardProps, 'onchoose' | 'onpoint' | 'ondone' | 'onhover' | 'ondrag' | 'onmeasure' | 'tool' | 'ghost'>;
 /** What the board knows; read anew each time. */
@@ -81,8 +83,14 @@ export class Pointing {
 		const { tool, ghost, things, snapping, onchoose, onpoint, ondone } = this.#around();
 		if (tool === 'choose') onchoose?.(thingAt(things, p, tapReach / snapping.pxPerMetre)?.key ?? null);
 		else if (tool === 'measure') this.#addEnd(this.#endAt(pointAt(p, [], snapping), snapping.pxPerMetre, p));
-		else if (tool === 'point' && count === 2 && ondone) ondone();
-		else if (tool === 'point') onpoint?.(pointAt(p, ghost?.line ?? [], snapping));
+		else if (tool === 'point') {
+			const [at, last] = [pointAt(p, ghost?.line ?? [], snapping), ghost?.line.at(-1)];
+			// Two quick taps near each other may be two corners of something small: on one point they say that the line ends there.
+			const isEnd =
+				count === 2 && last && Math.hypot(at.at.x - last.x, at.at.y - last.y) * snapping.pxPerMetre < tapEnd;
+			if (isEnd && ondone) ondone();
+			else onpoint?.(at);
+		}
 	}
 	/** The keys have put a point exactly there, metres: it is drawn to nothing more. */
 	set(at: Point): void {

@@ -36,7 +36,8 @@ const cut = refused(
 	'Copy it again from its first sign to its last, or scan the code again. A saved copy of the yard does as well.'
 );
 const newer = refused(
-	'This link was made by a newer version of Duskwright. Reload the page to get the newest, then open the link again.'
+	'This link was made by a newer version of Duskwright, or it is not a link to a yard.',
+	'Reload the page to get the newest version, then open the link again.'
 );
 const foreign = refused('This is no link to a yard.', `Copy the whole link, what stands after the # too. ${useCopy}`);
 
