@@ -13,7 +13,8 @@ export default defineConfig({
 					include: ['src/**/*.test.ts', 'tests/*.test.ts'],
 					// One core is otherwise left idle, which on two is half.
 					maxWorkers: '100%',
-					testTimeout: 60_000
+					// The full size of what runs long (LONG=1) takes minutes.
+					testTimeout: process.env.LONG ? 1_800_000 : 60_000
 				}
 			},
 			{

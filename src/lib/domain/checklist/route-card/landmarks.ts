@@ -58,8 +58,9 @@ function cornersOf({ house, walls }: Site): Spot[] {
 	const xs = front.map((p) => p.x);
 	const [left, right] = [Math.min(...xs), Math.max(...xs)];
 	return house.map((at) => {
-		const of =
-			front.some((p) => distance(p, at) < touching) && (at.x === left ? 'left' : at.x === right ? 'right' : '');
+		const isFront = front.some((p) => distance(p, at) < touching);
+		const [isLeft, isRight] = [left, right].map((x) => Math.abs(at.x - x) < touching);
+		const of = isFront && (isLeft ? 'left' : isRight ? 'right' : '');
 		return { from: of ? `the ${of} front corner of the house` : 'a corner of the house', at, radius: 0 };
 	});
 }
