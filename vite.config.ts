@@ -3,6 +3,21 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
 	plugins: [sveltekit()],
+	build: {
+		rolldownOptions: {
+			output: {
+				codeSplitting: {
+					// What every page loads first stays in one piece, which packs better, whichever page uses a part of it alone.
+					groups: [
+						{
+							name: 'yard',
+							test: /node_modules\/zod\/|\/src\/lib\/(domain\/yard\/schema|ui\/(Button|Choice|TextField|FieldNotes|Mark|CountField|Explained|UnsureSwitch|types|words)\b|state\/(session\.svelte|storage|saver|history|drafts|check)\b)/
+						}
+					]
+				}
+			}
+		}
+	},
 	test: {
 		projects: [
 			{

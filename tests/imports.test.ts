@@ -51,7 +51,7 @@ const may: Record<string, string[]> = {
 	working: [...allDomain, 'ui'],
 	print: [...allDomain, 'ui', 'drawing', 'working'],
 	ui: [],
-	shelf: ['domain/kits', 'domain/shared', 'domain/circuit'],
+	shelf: ['domain/kits', 'domain/yard', 'domain/shared', 'domain/circuit'],
 	state: [...allDomain, 'flow', 'shelf']
 };
 /** Packages that one room alone may use. */

@@ -13,10 +13,12 @@ export interface Wipe {
 	what: string;
 	wipe(): Promise<void>;
 }
-const wipeKeys = async (): Promise<void> => {
+const wipeKeys = async (keeps: Keeps): Promise<void> => {
 	const store = window.localStorage;
-	for (const key of Object.keys(store)) if (key.startsWith(ours)) store.removeItem(key);
+	for (const key of Object.keys(store)) if (key.startsWith(ours) && !keeps(key)) store.removeItem(key);
 };
+/** Which of our keys stay: what is the shop's or the device's own, and not the person's. */
+export type Keeps = (key: string) => boolean;
 async function failed({ what, wipe }: Wipe): Promise<string | null> {
 	try {
 		await wipe();
@@ -27,12 +29,17 @@ async function failed({ what, wipe }: Wipe): Promise<string | null> {
 }
 /**
  * Puts a blank yard in hand and wipes yard, half-typed text, yards set aside, choices of paper and colours, the steps of
- * undo, and what `more` names. It cannot be undone: ask first. Null when nothing is left, else what to tell the person.
+ * undo, and what `more` names; `keeps` leaves keys of the device where they are. It cannot be undone: ask first. Null when nothing is left, else
+ * what to tell the person.
  */
-export async function clearEverything(session: Session, more: readonly Wipe[]): Promise<string | null> {
+export async function clearEverything(
+	session: Session,
+	more: readonly Wipe[],
+	keeps: Keeps = () => false
+): Promise<string | null> {
 	await session.forget();
 	const wipes: Wipe[] = [
-		{ what: 'your answers', wipe: wipeKeys },
+		{ what: 'your answers', wipe: () => wipeKeys(keeps) },
 		{ what: 'the steps of undo', wipe: wipeStore },
 		...more
 	];

@@ -10,6 +10,8 @@ import * as z from 'zod/mini';
 
 // The pages forbid evaluated code (content security policy); zod would otherwise try to compile its parsers.
 z.config({ jitless: true });
+/** As set here: for other rooms that check what was kept, so that it is loaded in one piece with the yard. */
+export { z };
 
 /** Metres within a range that a home can have; beyond it the field refuses. */
 const length = (min: number, max: number) => z.number().check(z.minimum(min), z.maximum(max));
