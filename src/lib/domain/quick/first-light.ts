@@ -1,0 +1,82 @@
+/**
+ * About where the plan's lights will stand, so that the receptacle can be put as far from the nearest as was answered. Only
+ * that: the plan works them out anew, and a test holds the cable it lays against the answer. Metres.
+ */
+import { distance, lineLength, moved, pointAt, rotated, type Point } from '../shared/geometry';
+import { rules } from '../shared/rules';
+import { sizes, type Frame } from './frame';
+import { lampReach } from './ground';
+import { treeSizes, type QuickTree } from './trees';
+
+const { spacing } = rules['path.spacing'].figures;
+const { low, high } = rules['wall.setback'].figures;
+const { long, longFrom, ...drive } = rules['drive.spacing'].figures;
+const { stake } = rules['drive.setback'].figures;
+const { flare } = rules['drive.mouth'].figures;
+const { one, two } = rules['tree.count'].figures;
+const { nearSpread, nearOffset, farSpread, farOffset } = rules['tree.offset'].figures;
+/** Middle of a path light from the middle of the walk. */
+const besideWalk = sizes.walk / 2 + 0.3;
+/** Metres in from the street at which a walk has its first light. */
+const fromEntry = 0.5;
+/** Metres from the end of a lit stretch to its last lamp, at our eaves. */
+const fromWallEnd = 0.9;
+
+/**
+ * Lights of the walk's last leg, from the street or its bend to the door: a step apart, half a step off the door, from side
+ * to side. The first on the outside of the bend, on a straight walk on the side of the middle of the house, of two alike the left.
+ */
+function walkLights({ walk, door, width }: Frame, isLit: (p: Point) => boolean): Point[] {
+	const leg = walk.slice(-2);
+	const [from, to] = [leg[0], leg[1]];
+	if (!from || !to) return [];
+	const length = lineLength(leg);
+	const before = walk.length > 2 ? walk[0]! : null;
+	const first = before ? 0 : Math.min(fromEntry, length / 2);
+	const run = length - first;
+	const count = Math.max(0, Math.round(run / spacing - 0.5));
+	const step = run / (count + 0.5);
+	// The outside of a bend lies on the far side from where the walk comes.
+	const lead = before ? Math.sign(from.x - before.x) : width / 2 > door + 1e-9 ? 1 : -1;
+	const outward = before && before.y - from.y < 1e-6 ? besideWalk : 0;
+	const dark = Array.from({ length: count + 1 }, (_, k) => pointAt(leg, first + k * step)).filter((p) => !isLit(p));
+	return dark.map(({ x, y }, k) => ({
+		x: x + (k % 2 === 0 ? lead : -lead) * besideWalk,
+		y: y + (k === 0 ? outward : 0)
+	}));
+}
+function wallLights({ wall }: Frame): Point[] {
+	if (wall === 0) return [];
+	const y = ((low + high) / 2) * sizes.eaves;
+	const inset = Math.min(fromWallEnd, wall / 2);
+	return [inset, wall - inset].map((x) => ({ x, y }));
+}
+function driveLights({ drives }: Frame): Point[] {
+	return drives.flatMap(({ line, lit }) => {
+		if (!lit) return [];
+		const length = lineLength(line);
+		const { x, y } = line[0]!;
+		const mouth = y - Math.min(flare, length / 2);
+		const out = sizes.drive / 2 + stake;
+		const end = y - length + 1.5;
+		const gap = mouth - end;
+		const steps = length > longFrom ? Math.round(gap / long) : Math.floor(gap / drive.spacing + 1e-9);
+		const edge = Array.from({ length: Math.max(0, steps) }, (_, k) => mouth + ((end - mouth) * (k + 1)) / steps);
+		return [{ x: x + out, y: mouth }, ...[mouth, ...edge].map((back) => ({ x: x - out, y: back }))];
+	});
+}
+/** Round the trunk from the side of the street: one, two a sixth of a turn off it, or three a third apart. */
+function treeLights({ at, kind }: QuickTree): Point[] {
+	const { spread, trunk } = treeSizes[kind];
+	const share = Math.min(1, Math.max(0, (spread - nearSpread) / (farSpread - nearSpread)));
+	const off = trunk / 2 + nearOffset + share * (farOffset - nearOffset);
+	const turns = spread <= one ? [0] : spread <= two ? [-60, 60] : [0, -120, 120];
+	return turns.map((turn) => moved(at, rotated({ x: 0, y: 1 }, turn), off));
+}
+
+/** Where lights will stand, near enough for the nearest to be told. `lamp`: an existing street lamp, under which none does. */
+export function likelyLights(frame: Frame, trees: readonly QuickTree[], lamp: Point | null): Point[] {
+	const isLit = (p: Point): boolean => lamp !== null && distance(p, lamp) < lampReach;
+	const drive = driveLights(frame).filter((p) => !isLit(p));
+	return [...wallLights(frame), ...walkLights(frame, isLit), ...drive, ...trees.flatMap(treeLights)];
+}
