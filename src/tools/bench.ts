@@ -3,9 +3,11 @@ import { makePlan } from '../lib/domain/plan';
 import { rows as cableRows } from './bench/cable';
 import { rows as circuitRows } from './bench/circuit';
 import { rows as duskRows } from './bench/dusk';
+import { rows as kitsRows } from './bench/kits';
 import { rows as lightRows } from './bench/light';
 import { rows as nightRows } from './bench/night';
 import { rows as placementRows } from './bench/placement';
+import { rows as shelfRows } from './bench/shelf';
 import { example } from './bench/example';
 import { largeYard } from './bench/large-yard';
 import { medianMs, type Row } from './bench/measure';
@@ -29,7 +31,9 @@ const all: Row[] = [
 	...(await circuitRows()),
 	...(await duskRows()),
 	...(await lightRows()),
-	...nightRows()
+	...nightRows(),
+	...kitsRows(),
+	...shelfRows()
 ];
 if (process.argv.includes('--json')) console.log(JSON.stringify(all, null, '\t'));
 else for (const row of all) console.log(`${row.name.padEnd(24)} ${row.value.toPrecision(4).padStart(12)} ${row.unit}`);

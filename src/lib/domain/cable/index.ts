@@ -7,3 +7,4 @@ export { layCable } from './lay';
 export { loadOf } from './loads';
 export { trenchLength } from './trench';
 export { spotsToTry, type SpotToTry, type TransformerAnswer } from './supply-spots-list';
+export { problemWords } from './words';

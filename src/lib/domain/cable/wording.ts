@@ -5,6 +5,11 @@ export const volts = (value: number): string => (Math.round(value * 10) / 10).to
 /** Two figures that would read the same get a second decimal. */
 export const apart = (value: number, limit: number): [string, string] =>
 	volts(value) === volts(limit) ? [value.toFixed(2), limit.toFixed(2)] : [volts(value), volts(limit)];
+/** The same in whole figures: two that would read the same get a decimal. */
+export const apartWhole = (value: number, limit: number): [string, string] =>
+	Math.round(value) === Math.round(limit)
+		? [value.toFixed(1), limit.toFixed(1)]
+		: [`${Math.round(value)}`, `${Math.round(limit)}`];
 /** `a, b and c`. */
 export const listed = (names: readonly string[]): string =>
 	names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;

@@ -4,7 +4,7 @@ import { sizeName, type Choice, type ChoiceProblem } from '../circuit';
 import type { Fixture } from '../placement';
 import { runName } from './assemble';
 import type { LaidRun, Layout } from './layout';
-import { apart, called, listed } from './wording';
+import { apart, apartWhole, called, listed } from './wording';
 
 /** By node: metres of cable from the supply. */
 export function reachOf({ nodes, segments }: Pick<LaidRun, 'nodes' | 'segments'>): Float64Array {
@@ -143,7 +143,7 @@ export const runNameOf = (runs: readonly Pick<LaidRun, 'shape'>[], id: string): 
 export function problemWords(
 	problem: Omit<ChoiceProblem, 'cures'>,
 	{ transformer }: Pick<Choice, 'transformer'>,
-	fixtures: readonly Fixture[],
+	fixtures: readonly Pick<Fixture, 'id' | 'label'>[],
 	named: string
 ): string {
 	const { code, value, limit, cornerOnly } = problem;
@@ -163,8 +163,10 @@ export function problemWords(
 			return `${named} would carry ${found} A${worst}; its cable may carry ${wanted}`;
 		case 'secondary-amps':
 			return `one side of the transformer would carry ${found} A${worst}; the most is ${wanted}`;
-		case 'transformer-load':
-			return `the ${transformer.voltAmps} VA transformer would carry ${Math.round(value ?? 0)} VA${worst}; it may carry ${Math.round(limit ?? 0)}`;
+		case 'transformer-load': {
+			const [load, most] = apartWhole(value ?? 0, limit ?? 0);
+			return `the ${transformer.voltAmps} VA transformer would carry ${load} VA${worst}; it may carry ${most}`;
+		}
 		case 'no-tap':
 			return `the transformer has no ${value ?? 0} V tap`;
 		case 'bad-network':

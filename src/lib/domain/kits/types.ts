@@ -3,6 +3,7 @@
  * metres, volts, volt-amperes.
  */
 import type { CableSize, RunShape } from '../circuit';
+import type { UnitSystem } from '../shared/units';
 
 // ---- the shelf ---------------------------------------------------------------------------------------------------
 
@@ -87,7 +88,10 @@ export interface FixtureNeed {
 	beam: number | null;
 	source: 'led' | 'halogen';
 }
-/** One run of cable. The shape's loads carry the plan's fixture ids; a product's lamp takes their place when a combination is tried. */
+/**
+ * One run of cable. The shape's loads carry the plan's fixture ids and its lamps; a product's lamp takes their place when a combination
+ * is tried. `alike` names what a light stands at, for lamps of any kind: only filament lamps of one product are asked to look alike.
+ */
 export interface RunNeed {
 	id: string;
 	name: string;
@@ -101,11 +105,13 @@ export interface Needs {
 	connectors: number;
 	/** The sizes that cable may have here. */
 	system: CableSize['system'];
+	/** In which words about lengths are written. */
+	units: UnitSystem;
 	/** Hours of digging and laying, from the plan. */
 	hours: number | null;
 }
-/** Whether a product serves a need, and in the person's words why not. */
-export type Fit = { ok: true } | { ok: false; why: string };
+/** Whether a product serves a need, and in the person's words why not; `note`: what is to be said where it does. */
+export type Fit = { ok: true; note?: string } | { ok: false; why: string };
 
 // ---- what to buy --------------------------------------------------------------------------------------------------
 
@@ -139,6 +145,8 @@ export interface Judged {
 	margin: number | null;
 	/** What is wrong, the worst first, in the person's words; empty when `ok`. */
 	problems: { code: string; fixture: string | null; label: string | null; message: string }[];
+	/** What is to be weighed and stops nothing: a filament lamp outside its window in the worst case only, or unlike its neighbours. */
+	notes: string[];
 }
 export interface Bought {
 	code: string;
@@ -154,6 +162,8 @@ export interface Solution {
 	spare: string[];
 	/** Volt-amperes that can still be added within the load limit. */
 	growth: number;
+	/** What is to be said of it, in words: a beam that the shelf does not tell, LED where halogen was asked for, what `judged` notes. */
+	notes: string[];
 }
 export interface KitVerdict {
 	code: string;
@@ -168,20 +178,27 @@ export interface KitVerdict {
 	alone: Judged | null;
 	/** The lamp that would be dim, worst first. */
 	dim: { label: string; volts: number; least: number } | null;
-	/** The cheapest that passes with this kit in it, and what it costs more than the best, hundredths; null: none passes. */
+	/**
+	 * The cheapest that passes with this kit in it, and what it costs more than the best, hundredths; below 0 only where the match is not
+	 * proven. Null: none passes.
+	 */
 	withIt: { buys: Bought[]; moreCents: number } | null;
+	/** False where the search for `withIt` broke off before it was sure: there may be a cheaper one, or one at all. */
+	isProven: boolean;
 	/** What to add or change to make it pass, in words; null where nothing is wrong or nothing helps. */
 	remedy: string | null;
 	/** Volt-amperes left for more lights, of its transformer within the load limit. */
 	growth: number | null;
 }
 export interface Match {
+	/** False where the search broke off before it was sure: what is shown passes, but there may be cheaper, or something where nothing was found. */
+	isProven: boolean;
 	best: Solution | null;
 	/** The next cheapest that pass, each with another choice of kits; at most two. */
 	runnersUp: Solution[];
 	/** Every kit of the shelf, in its order. */
 	kits: KitVerdict[];
-	/** Why nothing passes, and what would help; empty when something does. */
+	/** Why nothing passes, or that it is not known whether anything does, and what would help; empty when something was found. */
 	lacking: string[];
 }
 
