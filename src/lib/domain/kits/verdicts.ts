@@ -117,7 +117,9 @@ const asItComes = ({ times }: Alone): string =>
 function whyOf(line: ShelfLine, told: Omit<KitVerdict, 'why'>, alone: Alone, round: Round): string {
 	if (told.isIn) {
 		const parts = brings(line, round);
-		return sentence(`Part of the cheapest ${round.isProven ? 'that works' : 'found'}${parts ? `: it brings ${parts}` : ''}`);
+		return sentence(
+			`Part of the cheapest ${round.isProven ? 'that works' : 'found'}${parts ? `: it brings ${parts}` : ''}`
+		);
 	}
 	if (line.stock === 0) return 'None of it is left.';
 	const after = dearer(line, told, round);
