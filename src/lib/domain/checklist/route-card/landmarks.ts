@@ -57,12 +57,18 @@ function cornersOf({ house, walls }: Site): Spot[] {
 	const front = walls.filter((wall) => wall.of === 'house' && wall.front).flatMap((wall) => [wall.from, wall.to]);
 	const xs = front.map((p) => p.x);
 	const [left, right] = [Math.min(...xs), Math.max(...xs)];
-	return house.map((at) => {
+	const corners = house.map((at) => {
 		const isFront = front.some((p) => distance(p, at) < touching);
 		const [isLeft, isRight] = [left, right].map((x) => Math.abs(at.x - x) < touching);
-		const of = isFront && (isLeft ? 'left' : isRight ? 'right' : '');
-		return { from: of ? `the ${of} front corner of the house` : 'a corner of the house', at, radius: 0 };
+		return { at, of: isFront && (isLeft ? 'left' : isRight ? 'right' : '') };
 	});
+	// Of two that are as near, the one that has a name is told, whichever way the outline runs.
+	const ranked = corners.toSorted((a, b) => Number(Boolean(b.of)) - Number(Boolean(a.of)));
+	return ranked.map(({ at, of }) => ({
+		from: of ? `the ${of} front corner of the house` : 'a corner of the house',
+		at,
+		radius: 0
+	}));
 }
 export function landmarksOf(site: Site): Landmarks {
 	const strips = site.strips.flatMap((strip): Edge[] => {
