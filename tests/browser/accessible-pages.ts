@@ -20,7 +20,18 @@ export const planPages = [
 	'/checklist/first-night/',
 	'/packet/'
 ] as const;
-export const pages = ['/', ...planPages, '/answers/', '/rules/', '/help/', '/open/', '/ask/place/units/'] as const;
+export const pages = [
+	'/',
+	...planPages,
+	'/answers/',
+	'/rules/',
+	'/help/',
+	'/open/',
+	'/counter/',
+	'/counter/shelf/',
+	'/counter/slip/',
+	'/ask/place/units/'
+] as const;
 
 /** All that comes later has come: nothing says that it is at work, and the page stays as it is for three looks. */
 export async function settle(page: Page): Promise<void> {
