@@ -37,12 +37,19 @@ export interface Hopes {
 }
 /**
  * By volt-amperes; and once a setup with the same transformer and cable has failed, by solving with the easiest lamp in every place that is
- * open. Most shelves never come to that, and it takes as long as solving the whole.
+ * open. Most shelves never come to that, and it takes as long as solving the whole. Not solved where a filament lamp stands or may stand: it passes
+ * outside its window in the worst case, where it draws less than any LED lamp that is put in its place.
  */
 export function hopesOf(needs: Problem['needs'], judge: Judge): Hopes {
 	const { products, supplies, sizes: stocked } = judge.stock;
 	const own = products.map(({ id }) => easiest([judge.lampsOf(id)]));
 	const open = needs.map((need) => (need.products.length > 0 ? easiest(need.products.map((p) => own[p]!)) : null));
+	const isFilament = (p: number): boolean => products[p]!.fixture.lamp.source !== 'led';
+	const mayBeFilament = (part: Part): boolean =>
+		needs.some((need, n) => {
+			const chosen = part.products[n] ?? null;
+			return chosen === null ? need.products.some(isFilament) : isFilament(chosen);
+		});
 	const failed = new Set<string>();
 	const keyOf = ({ transformer, sizes }: Pick<Part, 'transformer' | 'sizes'>) => [transformer, ...sizes].join();
 	const hopeless = (part: Part): boolean => {
@@ -54,7 +61,8 @@ export function hopesOf(needs: Problem['needs'], judge: Judge): Hopes {
 		const sum = lamps.reduce((all, one, n) => all + needs[n]!.count * (one?.lamp.voltAmps ?? 0), 0);
 		if (sum > loadLimit * transformer.voltAmps + 1e-6) return true;
 		const sizes = part.sizes.flatMap((size) => (size === null ? [] : [stocked[size]!]));
-		return sizes.length === part.sizes.length && failed.has(keyOf(part)) && !judge.passes(lamps, sizes, transformer);
+		if (sizes.length < part.sizes.length || !failed.has(keyOf(part)) || mayBeFilament(part)) return false;
+		return !judge.passes(lamps, sizes, transformer);
 	};
 	return { hopeless, failed: (setup) => failed.add(keyOf(setup)) };
 }

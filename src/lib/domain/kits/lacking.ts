@@ -5,7 +5,7 @@ import { loadLimit } from './circuit';
 import { wanted } from './fits';
 import type { Posed } from './problem';
 import { search } from './search';
-import type { Problem } from './search-types';
+import type { Limits, Problem } from './search-types';
 import type { Needs, Shelf } from './types';
 import { cableLength, counted, inside, kindsCounted, listed, sentence } from './words';
 
@@ -100,21 +100,21 @@ const restocked = (problem: Problem): Problem => ({
 	offers: problem.offers.map((offer) => ({ ...offer, stock: Infinity }))
 });
 /** What more in stock would do, in words; empty where none is found. */
-function moreInStock({ problem, buysOf, judge }: Posed): string {
-	const [found] = search(restocked(problem), { most: 1 });
+function moreInStock({ problem, buysOf, judge }: Posed, limits: Limits): string {
+	const [found] = search(restocked(problem), { most: 1, limits });
 	const missing = (found ? buysOf(found) : []).flatMap(({ code, count }) => {
 		const { stock, name } = judge.stock.line.get(code)!;
 		return stock !== null && count > stock ? [`${count - stock} more of ${name} (${code})`] : [];
 	});
 	return listed(missing);
 }
-function notInStock(posed: Posed): string[] {
-	const more = moreInStock(posed);
+function notInStock(posed: Posed, limits: Limits): string[] {
+	const more = moreInStock(posed, limits);
 	return more ? [`There is not enough in stock. It would work with ${more}.`] : [];
 }
 /** Nothing was found, and that there is nothing was not shown: then no reason is known. */
-function notKnown(posed: Posed): string[] {
-	const more = moreInStock(posed);
+function notKnown(posed: Posed, limits: Limits): string[] {
+	const more = moreInStock(posed, limits);
 	return [
 		'The search broke off before it was sure: it had found nothing that keeps every limit, and had not tried everything. There may be something on the shelf that does. Take lines off the shelf that do not suit this job, or light less, and ask again.',
 		...(more ? [`It would work with ${more} in stock.`] : [])
@@ -125,12 +125,17 @@ function notKnown(posed: Posed): string[] {
  * In sentences, the plainest reason first; where no single thing is missing, what goes wrong at best. Not empty. Unless it is proven that
  * nothing passes, only reasons that stand by themselves are told, and else that it is not known.
  */
-export function lackingOf(needs: Needs, shelf: Shelf, posed: Posed, isProven: boolean): string[] {
+export function lackingOf(
+	needs: Needs,
+	shelf: Shelf,
+	posed: Posed,
+	{ isProven, limits }: { isProven: boolean; limits: Limits }
+): string[] {
 	const plain = [...unserved(needs, posed), ...noSupply(needs, posed), ...noCable(needs, shelf, posed)];
 	if (plain.length > 0) return plain;
 	const few = tooFew(needs, shelf, posed);
-	if (!isProven) return few.length > 0 ? few : notKnown(posed);
-	const stock = [...few, ...notInStock(posed)];
+	if (!isProven) return few.length > 0 ? few : notKnown(posed, limits);
+	const stock = [...few, ...notInStock(posed, limits)];
 	if (stock.length > 0) return stock;
 	const best = atBest(needs, posed);
 	if (best.length > 0)

@@ -16,6 +16,11 @@ export class Heap<T> {
 		entries[at] = entry;
 	}
 
+	/** The first, left in; undefined when there is none. */
+	get first(): T | undefined {
+		return this.entries[0];
+	}
+
 	/** The first, taken out; undefined when there is none. */
 	pop(): T | undefined {
 		const { entries } = this;

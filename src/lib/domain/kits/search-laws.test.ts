@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { dice } from '../circuit/networks.testing';
 import { search, searchFully } from './search';
+import { randomProblem } from './search-random.testing';
 import { shopProblem } from './search-shop.testing';
 import type { Problem } from './search-types';
 
@@ -40,5 +42,40 @@ describe('laws that hold whatever the shelf', () => {
 		const found = searchFully({ ...problem, offers: [] }, { most: 1 });
 		expect(found.purchases).toEqual([]);
 		expect(found.lacks.map(({ kind }) => kind)).toContain('transformer');
+	});
+	test('needs in another order: the same purchases', () => {
+		for (const seed of seeds) {
+			const problem = shop(seed);
+			// Need n stands where need n + 1 stood.
+			const back = <T>(list: T[]): T[] => [...list.slice(-1), ...list.slice(0, -1)];
+			const moved: Problem = {
+				...problem,
+				needs: [...problem.needs.slice(1), problem.needs[0]!],
+				passes: (setup) => problem.passes({ ...setup, products: back(setup.products) }),
+				hopeless: (part) => problem.hopeless!({ ...part, products: back(part.products) })
+			};
+			const bought = (of: Problem) => search(of, { most: 3 }).map(({ counts, cents }) => ({ counts, cents }));
+			expect(bought(moved)).toEqual(bought(problem));
+			for (const { setup } of search(moved, { most: 3 })) expect(moved.passes(setup)).toBe(true);
+		}
+	});
+	test('told which products are alike to the circuit: the same purchases and setups, with fewer questions', () => {
+		const asks = { told: 0, untold: 0 };
+		for (let seed = 1; seed <= 80; seed++) {
+			const roll = dice(seed);
+			const extent = { needs: 3, runs: 1, products: 6, transformers: 2, sizes: 2, kits: 4, loose: 14, lights: 3 };
+			const { hopeless: _, ...problem } = randomProblem(seed, { ...extent, oracle: 'hash' });
+			const classes = Array.from({ length: extent.products }, () => Math.floor(roll() * 3));
+			const alike = classes.map((one) => classes.indexOf(one));
+			const counting = (count: keyof typeof asks): Problem => ({
+				...problem,
+				passes: (setup) => {
+					asks[count] += 1;
+					return problem.passes({ ...setup, products: setup.products.map((p) => alike[p]!) });
+				}
+			});
+			expect(search({ ...counting('told'), alike }, { most: 3 })).toEqual(search(counting('untold'), { most: 3 }));
+		}
+		expect(asks.told).toBeLessThan(0.9 * asks.untold);
 	});
 });

@@ -10,8 +10,8 @@ import type { Found, Limits, Problem, Purchase, SearchWish } from './search-type
 
 /** Steps after which it is found out whether anything passes at all, and how many questions that may take. */
 const surveyed = { after: 5_000, asks: 2_000 } as const;
-/** Where a problem does not say how far. */
-export const limits: Limits = { steps: 40_000, haste: 10_000 };
+/** Where a wish does not say how far: a second or two. */
+export const limits: Limits = { steps: 120_000, haste: 10_000 };
 
 interface Standing {
 	demands: Demand[];
@@ -31,10 +31,10 @@ function standingOf(problem: Problem): Standing {
 export function run(problem: Problem, wish: SearchWish): Found {
 	const stands = standingOf(problem);
 	const asked = ask(problem, stands.demands, wish);
-	if (asked.lacks.length > 0) return { purchases: [], isProven: true, lacks: asked.lacks };
-	if (!asked.isPossible) return { purchases: [], isProven: true, lacks: [] };
+	const { lacks } = asked;
+	if (lacks.length > 0 || !asked.isPossible) return { purchases: [], isProven: true, steps: 0, lacks };
 	stands.bound ??= boundOf(asked);
-	return new Search(asked, stands.bound, stands.known, wish.most).run();
+	return new Search(asked, stands.bound, stands.known, wish).run();
 }
 
 const plus = (a: Float64Array, b: Float64Array): Float64Array => a.map((value, k) => value + b[k]!);
@@ -51,16 +51,19 @@ class Search {
 		private readonly asked: Asked,
 		private readonly bound: Bound,
 		private readonly known: Known,
-		private readonly most: number
+		private readonly wish: SearchWish
 	) {
 		this.reaches = asked.bundles.map(({ holds }) => bound.reach(holds));
 	}
 
 	run(): Found {
-		const { steps: exact, haste } = this.asked.problem.limits ?? limits;
+		const { steps: exact, haste } = this.wish.limits ?? limits;
 		this.begin();
 		let isProven = true;
-		for (let steps = 1; this.found.length < this.most; steps++) {
+		let steps = 0;
+		while (this.found.length < this.wish.most) {
+			this.dropClosed();
+			steps += 1;
 			if (steps === surveyed.after && this.found.length === 0)
 				survey(this.asked, this.known, [], { asks: surveyed.asks });
 			if (this.known.isOpen === false) break;
@@ -73,7 +76,7 @@ class Search {
 			this.take(branch);
 		}
 		if (!isProven) this.found.sort((a, b) => (before(a.branch, b.branch) ? -1 : 1));
-		return { purchases: this.found.map(({ purchase }) => purchase), isProven, lacks: [] };
+		return { purchases: this.found.map(({ purchase }) => purchase), isProven, steps, lacks: [] };
 	}
 
 	private begin(): void {
@@ -88,6 +91,16 @@ class Search {
 		const left = this.heap.drain();
 		this.heap = new Heap<Branch>(beforeInHaste);
 		for (const branch of left) this.heap.push(branch);
+	}
+
+	/** What can no longer become a purchase costs nearly nothing and is no step. */
+	private dropClosed(): void {
+		for (let first = this.heap.first; first && this.isDone(first); first = this.heap.first) this.heap.pop();
+	}
+	private isDone(branch: Branch): boolean {
+		if (branch.kind === 'kits') return false;
+		const { known, kits } = branch.kind === 'whole' ? branch.part : branch.from;
+		return isClosed(known) || this.closed.has(this.nameOf(kits));
 	}
 
 	private take(branch: Branch): void {
@@ -145,7 +158,6 @@ class Search {
 	}
 
 	private choose(from: Part, ways: Choice[], at: number): void {
-		if (isClosed(from.known) || this.closed.has(this.nameOf(from.kits))) return;
 		this.offerChoice(from, ways, at + 1);
 		const { resource, spent } = ways[at]!;
 		const chosen = [...from.chosen, resource];
@@ -160,7 +172,7 @@ class Search {
 	/** A purchase than which none is cheaper, if it passes: the cheapest with its kits. */
 	private decide(branch: Branch, part: Part, counts: number[]): void {
 		const name = this.nameOf(part.kits);
-		if (this.closed.has(name) || !isOpen(this.asked, part.known, part.chosen)) return;
+		if (!isOpen(this.asked, part.known, part.chosen)) return;
 		this.closed.add(name);
 		if (this.hasIdleKit(part, counts)) return;
 		this.found.push({ purchase: { setup: setupOf(this.asked, part.chosen), counts, cents: branch.cents }, branch });

@@ -38,8 +38,6 @@ export interface Problem {
 	 * choice of lamps is tried otherwise. It may come to know more as it is asked.
 	 */
 	hopeless?: (part: { transformer: number; products: (number | null)[]; sizes: (number | null)[] }) => boolean;
-	/** Absent: `limits` of the search. */
-	limits?: Limits;
 }
 /** How far a search goes. */
 export interface Limits {
@@ -66,6 +64,8 @@ export interface SearchWish {
 	most: number;
 	/** Counts of these offers are at least so many: what is the cheapest with this kit in it? */
 	atLeast?: Map<number, number>;
+	/** Absent: `limits` of the search. */
+	limits?: Limits;
 }
 /** Something wanted that nothing on the shelf can serve, by its index in the problem; transformer and connectors have index 0. */
 export interface Lack {
@@ -77,6 +77,8 @@ export interface Found {
 	purchases: Purchase[];
 	/** False where the search broke off before it was sure: what is given can be bought and passes, but there may be cheaper. */
 	isProven: boolean;
+	/** Branches looked at. */
+	steps: number;
 	/** What nothing on the shelf can serve; then there are no purchases. */
 	lacks: Lack[];
 }

@@ -25,7 +25,7 @@ export const search = (problem: Problem, wish: SearchWish): Purchase[] => search
  * waits at a bound that no purchase in it goes below: for kits still to be added the dual prices of a linear program, for a setup begun the exact
  * knapsacks of what is chosen and the least of each demand left. The first purchases that come out and pass are therefore the cheapest.
  * The proof holds for any oracle until `limits.steps` branches have been looked at. Then the search goes
- * on in haste, deepest first, and `isProven` is false. Seeded shops of 60 kits and 200 items with eight needs take a few
+ * on in haste, deepest first, and `isProven` is false; a wish may set limits of its own. What is known already to be closed is no step. Seeded shops of 60 kits and 200 items with eight needs take a few
  * thousand, provided that `hopeless` tells of cable that is too thin; told only of loads they may take more than the limit.
  */
 export const searchFully = (problem: Problem, wish: SearchWish): Found => run(problem, wish);

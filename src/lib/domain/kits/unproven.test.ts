@@ -5,6 +5,8 @@ import { makePlan } from '../plan';
 import { examples } from '../yard/examples';
 import { matchShelf } from './match';
 import { needsOf } from './needs';
+import { problemOf } from './problem';
+import { searchFully } from './search';
 import { chain, feet, kit, led, line, shelfOf } from './shelf.testing';
 import type { Limits } from './search-types';
 import type { Match, Needs } from './types';
@@ -19,13 +21,16 @@ describe('the demo shelf, as far as the search goes by itself', () => {
 		expect(sure.isProven).toBe(true);
 		expect(sure.kits.map(({ isProven }) => isProven)).toEqual(sure.kits.map(() => true));
 	});
-	test('as far as needed and one step more is the same', () => {
-		const needed = Array.from({ length: 60 }, (_, k) => 2 ** (k / 3)).find(
-			(steps) => brokenOff({ steps: Math.ceil(steps), haste: 0 }).isProven
-		)!;
-		expect(needed).toBeGreaterThan(1);
-		const { best, runnersUp } = brokenOff({ steps: Math.ceil(needed) + 1, haste: 0 });
-		expect({ best, runnersUp }).toEqual({ best: sure.best, runnersUp: sure.runnersUp });
+	test('one step further than it needs is proven, as far as it needs is not', () => {
+		const asked = (steps?: number) =>
+			searchFully(problemOf({ ...needs }, { ...demoShelf }).problem, {
+				most: 3,
+				...(steps ? { limits: { steps, haste: 0 } } : {})
+			});
+		const { steps, ...found } = asked();
+		expect(asked(steps + 1)).toMatchObject(found);
+		expect(asked(steps).isProven).toBe(false);
+		expect(asked(steps).purchases).toEqual(found.purchases.slice(0, 2));
 	});
 });
 

@@ -5,6 +5,7 @@ import { aloneOf, type Alone } from './alone';
 import type { Posed } from './problem';
 import { remedyFor } from './remedies';
 import { searchFully } from './search';
+import type { Limits } from './search-types';
 import type { Judged, KitVerdict, Needs, Shelf, ShelfLine, Solution } from './types';
 import { cableLength, inside, kindsCounted, kindWords, listed, money, sentence } from './words';
 
@@ -16,7 +17,11 @@ export interface Round {
 	isProven: boolean;
 	best: Solution | null;
 	runnersUp: readonly Solution[];
+	/** Steps that the searches for kits still to be judged may take, shared evenly; what one does not need is left to the others. */
+	left: Limits & { kits: number };
 }
+/** Steps in haste for one kit, where its search broke off. */
+const kitHaste = 1_000;
 
 /** The lamp that is furthest below its window: as built, or where that is right in the worst case. */
 function dimOf({ problems, lamps }: Judged): KitVerdict['dim'] {
@@ -29,20 +34,22 @@ function dimOf({ problems, lamps }: Judged): KitVerdict['dim'] {
 
 type WithIt = Pick<KitVerdict, 'withIt' | 'isProven'>;
 /** The cheapest purchase with this kit in it. Not asked where nothing was found without. */
-function withKit(place: number, { posed, isProven, best, runnersUp, shelf }: Round): WithIt {
+function withKit(place: number, { posed, isProven, best, runnersUp, shelf, left }: Round): WithIt {
+	const steps = Math.max(1, Math.ceil(left.steps / left.kits));
+	left.kits -= 1;
 	if (!best) return { withIt: null, isProven };
 	const { code, cents } = shelf.lines[place]!;
 	const known = [best, ...runnersUp].find(({ buys }) => buys.some((one) => one.code === code));
 	// The first shown with it is the cheapest that uses it; only to have it beside the best could be cheaper.
 	if (known && known.cents - best.cents <= cents)
 		return { withIt: { buys: known.buys, moreCents: known.cents - best.cents }, isProven };
-	const {
-		purchases: [found],
-		isProven: isSure
-	} = searchFully(posed.problem, { most: 1, atLeast: new Map([[place, 1]]) });
+	const limits = { steps, haste: Math.min(left.haste, kitHaste) };
+	const asked = searchFully(posed.problem, { most: 1, atLeast: new Map([[place, 1]]), limits });
+	left.steps = Math.max(0, left.steps - asked.steps);
+	const [found] = asked.purchases;
 	const withIt = found ? { buys: posed.buysOf(found), moreCents: found.cents - best.cents } : null;
 	// What it costs more is sure only where both are.
-	return { withIt, isProven: isSure && isProven };
+	return { withIt, isProven: asked.isProven && isProven };
 }
 
 /** What of it the cheapest uses. */
