@@ -62,7 +62,7 @@ test('no button takes the focus away with it', async () => {
 	expect(lost).toEqual([]);
 	expect(complaints).toEqual([]);
 	await context.close();
-}, 300_000);
+}, 600_000);
 
 test('undo and redo at the end of their way keep the focus', async () => {
 	const { page, context } = await openPage(browser(), { width: 1280 });
