@@ -238,6 +238,8 @@ describe('the next customer', () => {
 			await page.waitForURL((url) => url.pathname !== '/');
 			await expect.poll(() => kept(page, 'duskwright/yard')).toContain(secret(what));
 		}
+		// Steps of undo are written beside the yard, a little later.
+		await expect.poll(() => everything(page)).toMatch(/duskwright-undo.*Larkmoth-first/);
 		await page.evaluate(
 			(text) => localStorage.setItem('duskwright/drafts', JSON.stringify({ 'house.eaves|': text })),
 			secret('draft')
@@ -279,7 +281,7 @@ describe('the next customer', () => {
 		for (let back = 0; back < 4; back += 1) {
 			await page.goBack();
 			await page.locator('footer').waitFor();
-			expect(page.url()).not.toContain('#');
+			await expect.poll(() => page.url()).not.toContain('#');
 			expect(await page.locator('body').innerText()).not.toContain('Larkmoth');
 			expect(await kept(page, 'duskwright/yard').then((text) => text ?? '')).not.toContain('Larkmoth');
 		}

@@ -80,6 +80,8 @@ describe('the drawing looked at', () => {
 		await expect.poll(() => shown(page)).toEqual(whole);
 		await page.keyboard.press('+');
 		await page.keyboard.press('+');
+		// It is drawn anew when it has come to rest.
+		await expect.poll(async () => (await shown(page))[2]).toBeCloseTo(whole[2] / 2.25, 1);
 		const left = (await shown(page))[0];
 		await page.keyboard.press('ArrowLeft');
 		await expect.poll(async () => (await shown(page))[0]).toBeLessThan(left);
