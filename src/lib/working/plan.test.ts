@@ -3,8 +3,8 @@ import { makePlan } from '../domain/plan';
 import { sources } from '../domain/shared/sources';
 import type { Working } from '../domain/shared/working';
 import { blankYard, examples } from '../domain/yard';
-import { evaluate } from './evaluate';
-import { fixed, showWorking } from './show';
+import { evaluate } from '../domain/shared/evaluate';
+import { fixed, showWorking } from '../domain/shared/show-working';
 
 const isWorking = (value: object): value is Working => 'expression' in value && 'inputs' in value;
 /** Every working in the plan, also those inside other workings. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate } from '../../working/evaluate';
-import { fixed, showWorking } from '../../working/show';
+import { evaluate } from '../shared/evaluate';
+import { fixed, showWorking } from '../shared/show-working';
 import { makePlan, type Plan } from '../plan';
 import { sources } from '../shared/sources';
 import type { Working } from '../shared/working';

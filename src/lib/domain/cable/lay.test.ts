@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate } from '../../working/evaluate';
+import { evaluate } from '../shared/evaluate';
 import { blankYard, type Yard } from '../yard';
 import type { Site } from '../site';
 import type { Fixture } from '../placement';

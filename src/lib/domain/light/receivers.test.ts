@@ -7,7 +7,7 @@
  * I0 = 81 × 5.81884/2π = 75.014 cd.
  */
 import { describe, expect, it } from 'vitest';
-import { showWorking } from '../../working/show';
+import { showWorking } from '../shared/show-working';
 import { fixtureOf, lightOf, receiverIn, seatOf, siteWith, stripOf, treeOf, wallOf } from './small.testing';
 
 const path = (x: number, y: number, target?: Parameters<typeof fixtureOf>[0]['target']) =>

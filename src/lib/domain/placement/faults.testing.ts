@@ -6,7 +6,7 @@ import { rules } from '../shared/rules';
 import { tradeFigures, type Figures } from '../shared/settings';
 import { sources } from '../shared/sources';
 import { distanceToStrip, type Site, type Strip } from '../site';
-import { evaluate } from '../../working/evaluate';
+import { evaluate } from '../shared/evaluate';
 import { isSkirted } from './conflicts';
 import type { Fixture } from './index';
 

@@ -4,7 +4,7 @@ import { nearestOnLine } from '../shared/geometry';
 import { planLight } from '../light';
 import { makeSite } from '../site';
 import { blankYard, type Yard, type YardWalk } from '../yard';
-import { evaluate } from '../../working/evaluate';
+import { evaluate } from '../shared/evaluate';
 import { courseOf, edgeOf } from './course';
 import { placeFixtures, type Fixture } from './index';
 import { groundLux, rowAverage, wantsOneMore } from './walk-light';

@@ -7,6 +7,8 @@ export interface WorkingInput {
 	name: string;
 	value: number;
 	unit: string;
+	/** The number as it must be shown, digit for digit; else as many digits as the line needs. */
+	shown?: string;
 	/** An input that was itself worked out opens further. */
 	from?: Working;
 }
@@ -18,7 +20,7 @@ export interface Working {
 	decimals: number;
 	/** The rule in words. */
 	rule: string;
-	/** Arithmetic over the input symbols: + − × ÷ ^ ( ) and numbers; symbols are single words, e.g. `V0 − 2 × L × r × I`. */
+	/** Arithmetic over the input symbols: + − × ÷ ^ ( ) and numbers, tan(), sin(), cos(), arctan() in degrees and √(); symbols are single words, e.g. `V0 − 2 × L × r × I`. */
 	expression: string;
 	inputs: WorkingInput[];
 	/** Id of a source in `shared/sources.ts`. */

@@ -4,8 +4,8 @@ import { makePlan } from '$lib/domain/plan';
 import { sources } from '$lib/domain/shared/sources';
 import type { Working } from '$lib/domain/shared/working';
 import { blankYard, examples } from '$lib/domain/yard';
-import { evaluate } from '$lib/working/evaluate';
-import { fixed, showWorking } from '$lib/working/show';
+import { evaluate } from '$lib/domain/shared/evaluate';
+import { fixed, showWorking } from '$lib/domain/shared/show-working';
 import { headingOf, planLowest, sheetsOf, type Sheet } from './hand-run';
 import RunSheet from './RunSheet.svelte';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { metresPerFoot, type UnitSystem } from '../../shared/units';
-import { evaluate } from '../../../working/evaluate';
-import { fixed, showWorking } from '../../../working/show';
+import { evaluate } from '../../shared/evaluate';
+import { fixed, showWorking } from '../../shared/show-working';
 import { sources } from '../../shared/sources';
 import type { Working } from '../../shared/working';
 import { loopOhms, ohmsPerKm, usualSizes } from '../conductors';

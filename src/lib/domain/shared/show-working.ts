@@ -1,6 +1,6 @@
 /** How a working is shown: the expression with the inputs' shown numbers put in, so that it can be redone by hand. */
-import type { Working, WorkingInput } from '../domain/shared/working';
-import { formatLength, type UnitSystem } from '../domain/shared/units';
+import type { Working, WorkingInput } from './working';
+import { formatLength, type UnitSystem } from './units';
 import { evaluate, tokens } from './evaluate';
 
 export interface Shown {
@@ -46,11 +46,13 @@ function fewest(value: number): number {
 	return digits <= 4 ? Math.max(1, digits) : 3;
 }
 
+const numberOf = (input: WorkingInput, digits: number): string => input.shown ?? plain(input.value, digits);
+
 /** The expression with each symbol's shown number in its place; negative ones in brackets. */
 function putIn(working: Working, digits: readonly number[]): string {
 	const list = tokens(working.expression);
 	if (!list) return working.expression;
-	const shown = new Map(working.inputs.map((input, index) => [input.symbol, plain(input.value, digits[index]!)]));
+	const shown = new Map(working.inputs.map((input, index) => [input.symbol, numberOf(input, digits[index]!)]));
 	const text = list
 		.map((token) => {
 			if (token.kind === 'operator') return '+−×÷^'.includes(token.text) ? ` ${token.text} ` : token.text;
@@ -91,7 +93,7 @@ export function showWorking(working: Working, units: UnitSystem = 'metres'): Sho
 		line: putIn(working, digits),
 		inputs: working.inputs.map((input, index) => {
 			const also = isLength(input) && units === 'feet' ? ` (${formatLength(input.value, 'feet')})` : '';
-			return `${input.symbol} = ${plain(input.value, digits[index]!)}${input.unit ? ` ${input.unit}` : ''}${also}, ${input.name}`;
+			return `${input.symbol} = ${numberOf(input, digits[index]!)}${input.unit ? ` ${input.unit}` : ''}${also}, ${input.name}`;
 		}),
 		result: working.unit ? `${result} ${working.unit}` : result,
 		holds

@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Working } from '../domain/shared/working';
+import type { Working } from './working';
 import { evaluate } from './evaluate';
-import { fixed, plain, showWorking } from './show';
+import { fixed, plain, showWorking } from './show-working';
 
 describe('the evaluator', () => {
 	// Values of JavaScript's own arithmetic, which follows the usual precedence of mathematics.
@@ -16,10 +16,25 @@ describe('the evaluator', () => {
 		['12 ÷ 4 ÷ 3', 1],
 		['7 - 2 - 1', 4],
 		['2 * 3 / 4', 1.5],
-		['3 × −2', -6]
+		['3 × −2', -6],
+		['√(9) + 1', 4],
+		['2 × √(2 + 2) ^ 2', 8]
 	])('%s', (text, value) => expect(evaluate(text)).toBe(value));
 
 	test.each(['', '1 +', '(1', '1)', '2 x', 'a', '1 2', '3 $ 4', '()', '4x'])('is not a number: %s', (text) =>
+		expect(evaluate(text)).toBeNaN()
+	);
+
+	// Handbook values of the unit circle.
+	test.each([
+		['tan(45)', 1],
+		['sin(30)', 0.5],
+		['cos(60)', 0.5],
+		['arctan(1)', 45],
+		['2 × 3 × tan(90 ÷ 2)', 6],
+		['tan(θ ÷ 2)', 1]
+	])('angles are in degrees: %s', (text, value) => expect(evaluate(text, { θ: 90 })).toBeCloseTo(value, 12));
+	test.each(['tan 45', 'tan', 'tan()', 'tan(45', '√9'])('is not a number: %s', (text) =>
 		expect(evaluate(text)).toBeNaN()
 	);
 
