@@ -146,7 +146,7 @@ describe('a list too long for one page', () => {
 		// A person may enlarge the type of the page: the same list then takes more than a sheet.
 		await page.evaluate(() => {
 			const sheet = new CSSStyleSheet();
-			sheet.replaceSync('.slip.slip.slip .first { font-size: 11pt; }');
+			sheet.replaceSync('.slip.slip.slip .first { font-size: 13pt; }');
 			document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
 		});
 		const { file, pages } = await printed(page, papers[1], 'long');

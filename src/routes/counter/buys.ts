@@ -53,7 +53,12 @@ export function whyThis(chosen: Solution, { best, kits, isProven }: Match, shelf
 const timesName = ({ line, count }: Line): string => (count === 1 ? line.name : `${count} × ${line.name}`);
 /** A basket in a few words: `2 × Path kit of six, Spot kit, and 5 loose pieces`. */
 export function basketWords(buys: readonly Bought[], shelf: Shelf): string {
-	const lines = linesOf(buys, shelf);
+	const all = linesOf(buys, shelf);
+	const lines = all.filter(({ line }) => !line.isOwned);
+	const own = all.flatMap(({ line }) => (line.isOwned ? [line.name.replace(/^T/, 't')] : []));
+	return [goodsWords(lines), ...own].filter(Boolean).join(', with ');
+}
+function goodsWords(lines: readonly Line[]): string {
 	const kits = lines.filter(({ line }) => line.kind === 'kit').map(timesName);
 	const loose = lines.reduce((sum, { line, count }) => (line.kind === 'kit' ? sum : sum + count), 0);
 	if (loose === 0) return kits.join(', ');

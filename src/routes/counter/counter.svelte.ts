@@ -4,7 +4,7 @@
  */
 import { browser } from '$app/environment';
 import { untrack } from 'svelte';
-import type { Match, Needs, OwnedVerdict, Shelf, Solution } from '$lib/domain/kits/types';
+import type { Shelf, Solution } from '$lib/domain/kits/types';
 import type { Plan } from '$lib/domain/plan';
 import { quickYard, usualAnswers, type QuickAnswers, type QuickYard } from '$lib/domain/quick';
 import { Engine } from '$lib/state/engine.svelte';
@@ -12,14 +12,10 @@ import { loadShelf, saveShelf } from '$lib/state/shelf-store';
 import { Bench } from './bench';
 import { nameOfBuys } from './buys';
 import { readKept, written } from './kept';
-import type { Job } from './work';
+import type { Job, Work } from './work';
 
 /** The plan and what follows from it, all of one set of answers. */
-export interface Result extends Job {
-	needs: Needs;
-	match: Match;
-	owned: OwnedVerdict[];
-}
+export type Result = Job & Work;
 const key = 'duskwright/counter';
 const loadWords =
 	'The part that works out the plan did not load. What you picked is kept. Check the connection and reload.';

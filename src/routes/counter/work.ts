@@ -1,5 +1,5 @@
 /** What a plan needs, which of the shelf meets it, and what the customer has already: worked out in one go. */
-import { compareOwned, matchShelf, needsOf } from '$lib/domain/kits';
+import { compareOwned, matchShelf, needsOf, withOwned } from '$lib/domain/kits';
 import type { Match, Needs, Owned, OwnedVerdict, Shelf } from '$lib/domain/kits/types';
 import type { Plan } from '$lib/domain/plan';
 import type { QuickAnswers, QuickYard } from '$lib/domain/quick';
@@ -11,6 +11,8 @@ export interface Job {
 	shelf: Shelf;
 }
 export interface Work {
+	/** What was searched: the shelf, and before it what the customer can keep. */
+	stock: Shelf;
 	needs: Needs;
 	match: Match;
 	owned: OwnedVerdict[];
@@ -23,5 +25,8 @@ export const ownedOf = ({ units, transformer, halogens, cable }: QuickAnswers): 
 });
 export function worked({ answers, quick, plan, shelf }: Job): Work {
 	const needs = needsOf(plan, quick.yard);
-	return { needs, match: matchShelf(needs, shelf), owned: compareOwned(needs, plan, ownedOf(answers)) };
+	const own = ownedOf(answers);
+	const owned = compareOwned(needs, plan, own);
+	const stock = withOwned(shelf, own, owned, needs.units);
+	return { stock, needs, match: matchShelf(needs, stock), owned };
 }

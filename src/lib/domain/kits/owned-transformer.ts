@@ -35,16 +35,16 @@ function inThicker(transformer: ShelfTransformer, circuit: OwnedCircuit): Thicke
 	return null;
 }
 
-export function transformerVerdict(
-	{ voltAmps, taps }: NonNullable<Owned['transformer']>,
-	circuit: OwnedCircuit
-): OwnedVerdict {
-	const transformer: ShelfTransformer = {
-		voltAmps,
-		taps: taps && taps.length > 0 ? taps.toSorted((a, b) => a - b) : [onlyTap],
-		secondaries: secondariesFor(voltAmps),
-		regulation: rules['supply.regulation'].figures.taken
-	};
+/** As far as it is known: sag and secondaries are taken to be usual. */
+export const ownTransformer = ({ voltAmps, taps }: NonNullable<Owned['transformer']>): ShelfTransformer => ({
+	voltAmps,
+	taps: taps && taps.length > 0 ? taps.toSorted((a, b) => a - b) : [onlyTap],
+	secondaries: secondariesFor(voltAmps),
+	regulation: rules['supply.regulation'].figures.taken
+});
+export function transformerVerdict(own: NonNullable<Owned['transformer']>, circuit: OwnedCircuit): OwnedVerdict {
+	const { voltAmps } = own;
+	const transformer = ownTransformer(own);
 	const base = { what: 'transformer' as const, name: `${voltAmps} VA transformer` };
 	const judged = sameBut(circuit, { transformer });
 	const told = (one: Judged): string => `${carries(one)}. ${lowestWords(one)}`;

@@ -64,6 +64,8 @@ export interface ShelfLine {
 	/** Where it stands in the shop: `Aisle 4, bay 2`. */
 	place: string | null;
 	contents: Contents;
+	/** No line of the shop: the customer has it. */
+	isOwned?: true;
 }
 export interface Shelf {
 	/** Of the shop or the list. */

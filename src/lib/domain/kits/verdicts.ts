@@ -64,7 +64,9 @@ function brings({ contents, code }: ShelfLine, { needs, best, posed }: Round): s
 		return used > 0 ? [kindsCounted(Math.min(used, count * times), fixture.kind)] : [];
 	});
 	const isSupply =
-		contents.transformer && posed.judge.stock.supplyOf.get(code) === posed.judge.stock.supplyOf.get(setup.transformer);
+		contents.transformer &&
+		!posed.judge.stock.line.get(setup.transformer)?.isOwned &&
+		posed.judge.stock.supplyOf.get(code) === posed.judge.stock.supplyOf.get(setup.transformer);
 	const cable = contents.cable.flatMap(({ size, metres, count }) =>
 		setup.sizes.some((one) => one.system === size.system && one.size === size.size)
 			? [`${cableLength(metres * count * times, needs.units, false)} of ${sizeName(size)} cable`]
@@ -145,8 +147,8 @@ function addition(line: ShelfLine, withIt: KitVerdict['withIt'], round: Round): 
 	const others = withIt?.buys.filter(({ code }) => code !== line.code) ?? [];
 	if (others.length === 0 || isIdle(line, withIt, round)) return null;
 	const names = others.map(({ code, count }) => {
-		const { name } = round.posed.judge.stock.line.get(code)!;
-		return `${count > 1 ? `${count} of ` : ''}${name} (${code})`;
+		const { name, isOwned } = round.posed.judge.stock.line.get(code)!;
+		return isOwned ? inside(name) : `${count > 1 ? `${count} of ` : ''}${name} (${code})`;
 	});
 	return sentence(`Add ${listed(names)}`);
 }

@@ -23,7 +23,7 @@ export const listed = (names: readonly string[]): string =>
 	names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 /** Inside a sentence: `The 60 VA transformer …` after `As it comes, `; a light's letter stays large. */
 export const inside = (words: string): string =>
-	words.replace(/^(The|Run|Lamps|One)\b/, (first) => first.toLowerCase());
+	words.replace(/^(The|Their|Run|Lamps|One)\b/, (first) => first.toLowerCase());
 /** As a sentence: its first letter large, a full stop at its end. */
 export const sentence = (words: string): string =>
 	`${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.?!]$/.test(words) ? '' : '.'}`;

@@ -43,7 +43,7 @@ function ofWays({ frame, answers }: Made, say: Say, length: Length): void {
 		say('walks.front-walk.width', `The walk is taken as ${length(sizes.walk)} wide.`);
 		say(
 			'walks.front-walk.lights',
-			'Lights go on both sides of the walk in turn. A rail or a wall on one side sends them all to the other.'
+			'Lights go along one side of the walk, the receptacle’s, so that no cable has to pass under it. On both sides in turn they light it more evenly.'
 		);
 	}
 	for (const { id, lit } of frame.drives) {

@@ -23,10 +23,9 @@ const fromEntry = 0.5;
 const fromWallEnd = 0.9;
 
 /**
- * Lights of the walk's last leg, from the street or its bend to the door: a step apart, half a step off the door, from side
- * to side. The first on the outside of the bend, on a straight walk on the side of the middle of the house, of two alike the left.
+ * Lights of the walk's last leg, from the street or its bend to the door: a step apart, half a step off the door, along its one side that takes lights.
  */
-function walkLights({ walk, door, width }: Frame, isLit: (p: Point) => boolean): Point[] {
+function walkLights({ walk, lightsOn }: Frame, isLit: (p: Point) => boolean): Point[] {
 	const leg = walk.slice(-2);
 	const [from, to] = [leg[0], leg[1]];
 	if (!from || !to) return [];
@@ -36,12 +35,12 @@ function walkLights({ walk, door, width }: Frame, isLit: (p: Point) => boolean):
 	const run = length - first;
 	const count = Math.max(0, Math.round(run / spacing - 0.5));
 	const step = run / (count + 0.5);
-	// The outside of a bend lies on the far side from where the walk comes.
-	const lead = before ? Math.sign(from.x - before.x) : width / 2 > door + 1e-9 ? 1 : -1;
-	const outward = before && before.y - from.y < 1e-6 ? besideWalk : 0;
+	const side = lightsOn === 'left' ? -1 : 1;
+	// Outside a bend from beside the house the first stands off the corner.
+	const outward = before && before.y - from.y < 1e-6 && lightsOn === 'left' ? besideWalk : 0;
 	const dark = Array.from({ length: count + 1 }, (_, k) => pointAt(leg, first + k * step)).filter((p) => !isLit(p));
 	return dark.map(({ x, y }, k) => ({
-		x: x + (k % 2 === 0 ? lead : -lead) * besideWalk,
+		x: x + side * besideWalk,
 		y: y + (k === 0 ? outward : 0)
 	}));
 }

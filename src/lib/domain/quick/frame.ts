@@ -40,6 +40,8 @@ export interface Frame {
 	street: number;
 	/** From street or drive to the door; empty: none. */
 	walk: Point[];
+	/** The one side of it that takes lights, as one walks to the door: the receptacle's, so that no cable has to pass under it. */
+	lightsOn: 'left' | 'right';
 	drives: DriveStrip[];
 	/** The drive that cable has to pass under, and how far along it; null: none has to be. */
 	crossing: { drive: DriveStrip['id']; at: number } | null;
@@ -141,6 +143,7 @@ export function frameOf(answers: Asked, behind: number = pastHouse): Frame {
 		door,
 		street,
 		walk,
+		lightsOn: garage && !fromDrive ? 'right' : 'left',
 		drives,
 		crossing: isCrossed ? crossingIn(drives, crossingOut + (fromDrive ? walk[0]!.y : 0)) : null,
 		garage

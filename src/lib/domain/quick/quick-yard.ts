@@ -13,7 +13,7 @@ import type { QuickAnswers, QuickYard } from './types';
 
 const point = ({ x, y }: Point) => ({ along: x, out: y });
 
-const walksOf = ({ walk }: Frame): YardWalk[] =>
+const walksOf = ({ walk, lightsOn }: Frame): YardWalk[] =>
 	walk.length === 0
 		? []
 		: [
@@ -24,7 +24,7 @@ const walksOf = ({ walk }: Frame): YardWalk[] =>
 					curved: false,
 					crossings: [],
 					width: sizes.walk,
-					lights: 'either',
+					lights: lightsOn,
 					rail: 'none',
 					steps: [],
 					gates: []

@@ -11,13 +11,13 @@ export interface ToFetch {
 const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 const byText = (a: string, b: string): number => collator.compare(a, b) || (a < b ? -1 : a > b ? 1 : 0);
 
-/** By place on the shelf, then by code; lines whose place nobody told come last. Codes that the shelf does not have are left out. */
+/** By place on the shelf, then by code; lines whose place nobody told come last. What the customer has, and codes that the shelf does not have, are left out. */
 export function inWalkingOrder(buys: readonly Bought[], shelf: Shelf): ToFetch[] {
 	const lines = new Map(shelf.lines.map((line) => [line.code, line]));
 	return buys
 		.flatMap(({ code, count }) => {
 			const line = lines.get(code);
-			return line && count > 0 ? [{ line, count, cents: line.cents * count }] : [];
+			return line && !line.isOwned && count > 0 ? [{ line, count, cents: line.cents * count }] : [];
 		})
 		.toSorted((a, b) => {
 			const [one, other] = [a.line.place, b.line.place];

@@ -45,7 +45,7 @@ export const demoKits: readonly DemoKit[] = [
 		['Short walk kit, 4 path lights', 165, 6],
 		{ '0201': 4 },
 		demoTransformer(60, [12]),
-		[awg(16), feet(50)],
+		[awg(16), feet(40)],
 		8
 	),
 	kit(
