@@ -13,7 +13,8 @@ const parts: readonly [title: string, prefixes: readonly string[]][] = [
 	['Transformer', ['supply']],
 	['Cable', ['cable', 'ground']],
 	['Sensor and hours', ['sensor', 'hours']],
-	['Digging', ['dig']]
+	['Digging', ['dig']],
+	['At the counter', ['shop']]
 ];
 export interface Group {
 	id: string;

@@ -1,15 +1,13 @@
 /** Whether what is on the shelf serves a need of the plan. */
+import { rules } from '../shared/rules';
 import { kindWords, sourceWords } from './words';
 import type { Fit, FixtureNeed, ShelfFixture } from './types';
 
-/**
- * How far a product may be from the plan's lamp, as parts of its lumens and of its beam. Common practice, no source: an eye in the dark hardly
- * tells a third more or less light, and half as much again from the same place is told at once; a beam a stock size
- * away (24° for 36°) still holds the crown or the wall, the next one does not.
- */
+const { leastLight, mostLight, leastBeam, mostBeam } = rules['shop.alike'].figures;
+/** How far a product may be from the plan's lamp, as parts of its lumens and of its beam (rule shop.alike). */
 export const likeness = {
-	light: { least: 0.6, most: 1.6 },
-	beam: { least: 0.7, most: 1.5 }
+	light: { least: leastLight, most: mostLight },
+	beam: { least: leastBeam, most: mostBeam }
 } as const;
 
 /** Least and most that may stand for a figure; a hair wider than the parts, so that an edge is inside whatever the rounding. */

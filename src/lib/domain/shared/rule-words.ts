@@ -217,6 +217,12 @@ export const figureWords: AllWords = {
 		walk: ['The rest of a walk', 'place'],
 		wallLeast: ['Of a row on a wall, before the rest goes at once, at least', 'share']
 	},
+	'shop.alike': {
+		leastLight: ['Light, of the plan’s lumens, from', 'times'],
+		mostLight: ['Light, of the plan’s lumens, to', 'times'],
+		leastBeam: ['Beam, of the plan’s angle, from', 'times'],
+		mostBeam: ['Beam, of the plan’s angle, to', 'times']
+	},
 	'budget.count': { share: ['For each light, its share of the rest', 'money'] },
 	'dig.notice': { days: ['Working days before', 'days'], tolerance: ['By hand either side of a mark', 'm'] }
 };
@@ -272,6 +278,7 @@ export const fixedWhy: Partial<Record<RuleId, string>> = {
 	'sensor.dusk': 'Set by the sun.',
 	'budget.order': 'How softly or brightly each thing is lit, you say where it is asked about: that changes the order.',
 	'budget.count': 'An allowance only. The shopping list has the whole sum, at your prices.',
+	'shop.alike': 'What one eye takes for another light is no setting.',
 	'dig.notice': 'Set by law. Yours may ask for more.'
 };
 

@@ -586,6 +586,14 @@ export const rules = {
 		'memory',
 		{ share: 30 }
 	),
+	'shop.alike': rule(
+		'shop.alike',
+		'What serves in place of the plan’s lamp',
+		'A fixture of the same kind serves with 0.6 to 1.6 times the lumens and 0.7 to 1.5 times the beam angle. All lights of one need are one product, so that what is seen together looks alike.',
+		'In the dark an eye hardly tells a third more or less light. A beam one stock size away still holds the crown or the wall; the next one does not.',
+		'practice',
+		{ leastLight: 0.6, mostLight: 1.6, leastBeam: 0.7, mostBeam: 1.5 }
+	),
 	'hand.placed': rule(
 		'hand.placed',
 		'Placed by you',
