@@ -1,6 +1,6 @@
 export * from './types';
 export * from './route-card';
-export { compass } from './words';
+export { compass, defer } from './words';
 export { makeChecklist } from './make-checklist';
 export { upkeepCalendar, type UpkeepEvent } from './calendar';
 export type { Repeat } from './calendar-dates';

@@ -6,3 +6,5 @@ export { LightGrid, leastShare } from './light-grid';
 export { sourceOf, sourcesOf, lightAt } from './sources';
 export { eavesLids, houseSides, lidOf, screenOf, shadowsOf, type Lid, type Screen } from './shadows';
 export { planLight } from './plan-light';
+export { Tally } from './probe';
+export { verdictOf, walkAim } from './aims';

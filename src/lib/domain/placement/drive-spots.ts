@@ -32,6 +32,12 @@ export const driveSpacing = (length: number, { spacing, long, longFrom }: Figure
 export const inSweep = (out: number, back: number, flare: number): boolean =>
 	out < flare && back < flare && (flare - out) ** 2 + (flare - back) ** 2 > flare ** 2;
 
+/** Metres from the edge of a drive to the stake: the rule's, or so much more that nothing of a wide head is nearer than `clear`. */
+export const stakeOut = (
+	headDiameter: number,
+	{ stake, clear }: Pick<Figures['drive.setback'], 'stake' | 'clear'>
+): number => Math.max(stake, clear + headDiameter / 2);
+
 /** Metres in from the street at which the pair at the mouth stands with nothing in the way: where the sweep ends. */
 export const mouthAt = (length: number, { flare }: Figures['drive.mouth']): number => Math.min(flare, length / 2);
 

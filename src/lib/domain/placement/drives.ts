@@ -6,7 +6,7 @@ import type { Strip, Wall } from '../site';
 import type { Cause } from './conflicts';
 import { courseOf, leadSide, type Course, type Side } from './course';
 import { byPosts, postWords, type ByPost } from './drive-posts';
-import { driveSpots, inSweep, mouthAt, type DriveSpot, type Role } from './drive-spots';
+import { driveSpots, inSweep, mouthAt, stakeOut, type DriveSpot, type Role } from './drive-spots';
 import { middleOf, type Drafting } from './drafting';
 import { pavedStretches } from './paved-spans';
 import { input, moved as movedReason, reason } from './reasons';
@@ -137,9 +137,8 @@ function findSpot(
 	near: readonly { p: Point }[]
 ): Found | null {
 	const radius = model.headDiameter / 2;
-	const { clear, stake } = d.figures['drive.setback'];
 	const { spacing: least } = d.figures['drive.spacing'];
-	const out = Math.max(stake, clear + radius);
+	const out = stakeOut(model.headDiameter, d.figures['drive.setback']);
 	const wanted = course.beside(spot.at, spot.side, out);
 	let first: Cause | null = null;
 	for (const slide of spot.role === 'edge' ? edgeSlides : slides) {

@@ -21,7 +21,13 @@ import type { Placement } from './types';
 import { placeWalk } from './walks';
 import { placeWalls } from './walls';
 
+export { fill } from './firsts';
+export { groundLux, towardsGround } from './walk-light';
 export { wallBand } from './wall-level';
+export { firstsOf, type First } from './firsts';
+export { inSweep, mouthAt, stakeOut } from './drive-spots';
+export { stockBeamFor } from './models';
+export { barkOffset, treeAim, uplightCount, type Aim } from './tree-aim';
 export type { Fixture, HandMark, Placement, Reason, Technique } from './types';
 export {
 	faultOf,

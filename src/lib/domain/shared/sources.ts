@@ -16,6 +16,7 @@ export const sources = {
 	practice: { id: 'practice', known: 'common practice', text: 'common practice, no source' },
 	memory: { id: 'memory', known: 'memory', text: 'from memory, check' },
 	physics: { id: 'physics', known: 'physics', text: 'follows from physics' },
+	geometry: { id: 'geometry', known: 'physics', text: 'follows from geometry' },
 	asked: { id: 'asked', known: 'common practice', text: 'your own answer' },
 	catalogue: {
 		id: 'catalogue',
