@@ -29,7 +29,13 @@ export interface SidePicture {
 	alt: string;
 	tree: { height: number; spread: number; crownBase: number; trunk: number } | null;
 	wall: { height: number } | null;
-	lamp: { x: number; z: number; /** Degrees from upright, towards the lit thing. */ lean: number; beamAngle: number };
+	/** Null before it stands. */
+	lamp: {
+		x: number;
+		z: number;
+		/** Degrees from upright, towards the lit thing. */ lean: number;
+		beamAngle: number;
+	} | null;
 	/** What its beam covers, between two points. */
 	lit: { from: { x: number; z: number }; to: { x: number; z: number } } | null;
 	measures: { from: { x: number; z: number }; to: { x: number; z: number }; text: string; changed?: boolean }[];
@@ -50,6 +56,8 @@ export interface RunPicture {
 	kind: 'run';
 	alt: string;
 	arrangement: 'series' | 'parallel' | 'chain' | 'tee' | 'both ends';
+	/** A diagram of what is asked: the light is not drawn, nor its share written. */
+	unlit?: boolean;
 	supply: { text: string };
 	/** In order from the supply; `share` of the light it gives at rated volts, 0 to 1. */
 	lamps: { label: string; volts: string; share: number; state: 'fine' | 'dim' | 'off' | 'over'; changed?: boolean }[];
@@ -62,7 +70,7 @@ export interface LoadPicture {
 	/** VA. */
 	rated: number;
 	limit: number;
-	/** Both with the unit. */
+	/** Both with the unit; without a `limitText` the limit is not drawn. */
 	ratedText: string;
 	limitText: string;
 	parts: { label: string; voltAmps: number; text: string }[];
@@ -74,7 +82,10 @@ export interface SweepPicture {
 	drive: XY[];
 	street: XY[];
 	swept: XY[];
-	lamps: { at: XY; label: string; state: 'clear' | 'struck' }[];
+	/** What is shown, metres; all of it when absent. */
+	frame?: { left: number; top: number; width: number; height: number };
+	/** `head`: its diameter, metres. */
+	lamps: { at: XY; label: string; state: 'clear' | 'struck'; head?: number }[];
 	measures: Measure[];
 }
 /** A year: one value a day or a month, from January. */
@@ -89,6 +100,8 @@ export interface BarsPicture {
 	kind: 'bars';
 	alt: string;
 	unit: string;
+	/** Value of the longest bar that there is room for: the same while a lever is moved; absent: the largest shown. */
+	most?: number;
 	bars: { label: string; value: number; text: string; changed?: boolean }[];
 }
 /** Who may do what. */

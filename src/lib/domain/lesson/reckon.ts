@@ -9,7 +9,7 @@ const negative = /^[−-]/;
 export const valueOf = (text: string): number => evaluate(text);
 
 /** The expression with numbers for symbols; negative ones in brackets. Unknown symbols stay. */
-function putIn(expression: string, texts: ReadonlyMap<string, string>): string {
+export function putIn(expression: string, texts: ReadonlyMap<string, string>): string {
 	const list = tokens(expression);
 	if (!list) return expression;
 	return list
