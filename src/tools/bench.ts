@@ -4,6 +4,7 @@ import { rows as cableRows } from './bench/cable';
 import { rows as circuitRows } from './bench/circuit';
 import { rows as duskRows } from './bench/dusk';
 import { rows as kitsRows } from './bench/kits';
+import { rows as lessonRows } from './bench/lesson';
 import { rows as lightRows } from './bench/light';
 import { rows as nightRows } from './bench/night';
 import { rows as placementRows } from './bench/placement';
@@ -33,7 +34,8 @@ const all: Row[] = [
 	...(await lightRows()),
 	...nightRows(),
 	...kitsRows(),
-	...shelfRows()
+	...shelfRows(),
+	...lessonRows()
 ];
 if (process.argv.includes('--json')) console.log(JSON.stringify(all, null, '\t'));
 else for (const row of all) console.log(`${row.name.padEnd(24)} ${row.value.toPrecision(4).padStart(12)} ${row.unit}`);

@@ -1,0 +1,3 @@
+export { default as Worksheets } from './Worksheets.svelte';
+export { gridScales } from './grid';
+export type { Printed } from './words';
