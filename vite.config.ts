@@ -11,7 +11,7 @@ export default defineConfig({
 					groups: [
 						{
 							name: 'yard',
-							test: /node_modules\/zod\/|\/src\/lib\/(domain\/yard\/schema|ui\/(Button|Choice|TextField|FieldNotes|Mark|CountField|Explained|UnsureSwitch|types|words)\b|state\/(session\.svelte|storage|saver|history|drafts|check)\b)/
+							test: /node_modules\/zod\/|\/src\/lib\/(domain\/yard\/schema|ui\/(Button|Choice|TextField|FieldNotes|Mark|CountField|Explained|UnsureSwitch|types|words)\b|state\/(session\.svelte|storage|saver|history|drafts|check)\b|flow\/(steps|status)\b|working\/change-one)|\/src\/routes\/parts\/(ways|links|in-address)\b|@sveltejs\/kit\/src\//
 						}
 					]
 				}
