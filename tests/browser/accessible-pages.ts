@@ -30,7 +30,13 @@ export const pages = [
 	'/counter/',
 	'/counter/shelf/',
 	'/counter/slip/',
-	'/ask/place/units/'
+	'/ask/place/units/',
+	'/class/',
+	'/class/lesson/drop/',
+	'/class/notes/',
+	'/class/sheets/',
+	'/class/exercise/',
+	'/explore/'
 ] as const;
 
 /** All that comes later has come: nothing says that it is at work, and the page stays as it is for three looks. */

@@ -95,6 +95,8 @@ test('hands are counted, never below none, and told at the reveal', async () => 
 test('the browser goes a screen back and forward with what was said; a reload keeps the screen and forgets it', async () => {
 	const { page, context, complaints } = await openPage(browser(), projector);
 	await goto(page, '/class/');
+	// The foot comes when the page has come alive.
+	await page.locator('footer').waitFor();
 	await page.getByRole('radio', { name: 'Metres' }).check();
 	await page.locator('.lessons a').first().click();
 	await page.locator('.room[data-ready]').waitFor();

@@ -2,7 +2,7 @@
 import { rules } from '../domain/shared/rules';
 import { showWorking } from '../domain/shared/show-working';
 import { sources } from '../domain/shared/sources';
-import type { UnitSystem } from '../domain/shared/units';
+import { formatLength, type UnitSystem } from '../domain/shared/units';
 import type { Working } from '../domain/shared/working';
 
 export const depths = ['line', 'steps', 'all', 'why-not'] as const;
@@ -27,7 +27,13 @@ export interface Block {
 	rule: string | null;
 	expression: string | null;
 	/** The arithmetic with numbers put in, and what it gives. */
-	sum: { line: string; sign: '=' | 'comes near'; result: string } | null;
+	sum: {
+		line: string;
+		sign: '=' | 'comes near';
+		result: string;
+		/** A length in feet and inches, where that is what the class measures in. */
+		also: string | null;
+	} | null;
 	inputs: string[];
 	source: string | null;
 }
@@ -35,16 +41,16 @@ const sourceOf = (id: string): string => Object.values(sources).find((source) =>
 const titleOf = (id: string): string => Object.values(rules).find((rule) => rule.id === id)?.title ?? id;
 const plain = { level: 0, within: null, rule: null, expression: null, sum: null, inputs: [], source: null };
 
-const sumOf = ({ line, holds, result }: ReturnType<typeof showWorking>): Block['sum'] => ({
-	line,
-	sign: holds ? '=' : 'comes near',
-	result
-});
+const sumOf = (working: Working, units: UnitSystem): Block['sum'] => {
+	const { line, holds, result } = showWorking(working, units);
+	const also = units === 'feet' && working.unit === 'm' ? formatLength(working.value, units) : null;
+	return { line, sign: holds ? '=' : 'comes near', result, also };
+};
 const lineOf = (working: Working, units: UnitSystem, within: string | null = null): Block => ({
 	...plain,
 	label: working.label,
 	within,
-	sum: sumOf(showWorking(working, units))
+	sum: sumOf(working, units)
 });
 function wholeOf(working: Working, units: UnitSystem, level: number, within: string | null): Block[] {
 	const shown = showWorking(working, units);
@@ -54,7 +60,7 @@ function wholeOf(working: Working, units: UnitSystem, level: number, within: str
 		within,
 		rule: working.rule,
 		expression: working.expression === shown.line ? null : working.expression,
-		sum: sumOf(shown),
+		sum: sumOf(working, units),
 		inputs: shown.inputs,
 		source: sourceOf(working.source)
 	};
@@ -109,7 +115,7 @@ const headOf = ({ label, within, rule, expression, sum }: Block): number =>
 	linesOf(within ? `${label}, ${within}` : label) +
 	linesOf(rule) +
 	linesOf(expression, figures) +
-	(sum ? linesOf(`${sum.line} ${sum.sign} ${sum.result}`, figures) : 0);
+	(sum ? linesOf(`${sum.line} ${sum.sign} ${sum.result} ${sum.also ?? ''}`, figures) : 0);
 /** Lines that a block takes, its gap included. */
 export const heightOf = (block: Block): number =>
 	headOf(block) + inputsHigh(block.inputs) + linesOf(block.source) + 0.5;

@@ -68,7 +68,7 @@ function reveal(units: UnitSystem): Reveal {
 	return {
 		right: best.id,
 		words: [
-			'Volts lost are ohms times amps, stretch by stretch: fewer ohms, fewer metres or fewer amps all help.',
+			'Volts lost are ohms times amps, stretch by stretch: fewer ohms, a shorter way or fewer amps all help.',
 			`As it was, the run loses ${lost(run)}; with the best of the three it loses ${lost(best.solved)}.`,
 			`LED lamps draw ${ledLamp.voltAmps} VA each, not ${filamentLamp.watts}, and keep their light from ${ledLamp.minVolts} to ${ledLamp.maxVolts} V.`
 		],

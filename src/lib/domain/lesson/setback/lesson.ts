@@ -66,7 +66,7 @@ const listed = (letters: string): string => [...letters].join(', ').replace(/, (
 function verdict(lamp: Lamp, flare: number, units: UnitSystem): string {
 	const gap = gapOf(lamp, flare);
 	if (isStruck(lamp, flare)) return 'struck';
-	return gap === null ? 'clear' : `clear by ${formatLength(gap, units)}`;
+	return gap === null ? 'clear' : `${formatLength(gap, units)} clear`;
 }
 /** Where the plan puts its own pair. */
 const pairBack = ({ lights, site }: Lit): number => site.street - lights[0]!.at.y;
