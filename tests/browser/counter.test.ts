@@ -240,7 +240,7 @@ describe('the next customer', () => {
 			await expect.poll(() => kept(page, 'duskwright/yard')).toContain(secret(what));
 		}
 		// Steps of undo are written beside the yard, a little later.
-		await expect.poll(() => everything(page)).toMatch(/duskwright-undo.*Larkmoth-first/);
+		await expect.poll(() => everything(page), { timeout: 20_000 }).toMatch(/duskwright-undo.*Larkmoth-first/);
 		await page.evaluate(
 			(text) => localStorage.setItem('duskwright/drafts', JSON.stringify({ 'house.eaves|': text })),
 			secret('draft')
@@ -252,7 +252,7 @@ describe('the next customer', () => {
 		await page.locator('footer').getByRole('link', { name: 'At the counter' }).click();
 		await page.waitForURL(/\/counter\/$/);
 		await worked(page);
-		await expect.poll(() => everything(page)).toMatch(/duskwright-undo.*Larkmoth-first/);
+		await expect.poll(() => everything(page), { timeout: 20_000 }).toMatch(/duskwright-undo.*Larkmoth-first/);
 		const before = await everything(page);
 		for (const what of ['second', 'draft', 'picture']) expect(before, what).toContain(secret(what));
 		expect(await kept(page, 'duskwright/counter')).not.toBeNull();

@@ -51,7 +51,9 @@ function faultsOf(plan: Planned): string[] {
 			),
 			new Set(said.map(({ rule }) => rule)).size === said.length ? '' : 'a rule is told twice',
 			// The figures of the rules, by geometry and by the light stage's own list, in another way.
-			words('water.clear') !== null && !words('water.clear')!.includes(formatLength(water, units))
+			// Two ways to the same metres may differ in the last bit, and so round a tie apart.
+			words('water.clear') !== null &&
+			![-1e-9, 1e-9].some((bit) => words('water.clear')!.includes(formatLength(water + bit, units)))
 				? `${water} m from water: ${words('water.clear')}`
 				: '',
 			words('water.clear') !== null && !(water >= 3.05) ? `as near to water as ${water} m` : '',
