@@ -38,6 +38,11 @@ describe('the evaluator', () => {
 		expect(evaluate(text)).toBeNaN()
 	);
 
+	test('what is smaller than can be written down is a number all the same', () => {
+		for (const value of [1e-300, 1e-99, 5e-324, 1e-7])
+			expect(evaluate(plain(value, 3)), String(value)).toBeCloseTo(value, 90);
+	});
+
 	test('symbols with digits and Greek letters', () => {
 		expect(evaluate('V0 − 2 × L × ρ', { V0: 12, L: 10, ρ: 0.01 })).toBeCloseTo(11.8, 12);
 	});

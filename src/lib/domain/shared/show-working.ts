@@ -30,7 +30,7 @@ export function plain(value: number, digits: number): string {
 function longhand(value: number, digits: number): string {
 	if (value >= 1e21) return BigInt(Math.round(value)).toString();
 	const decimals = digits - 1 - Math.floor(Math.log10(value));
-	return value.toFixed(Math.min(100, decimals)).replace(/0+$/, '');
+	return value.toFixed(Math.min(100, decimals)).replace(/0+$/, '').replace(/\.$/, '');
 }
 
 /** Rounded to the decimals shown, never `−0`. */

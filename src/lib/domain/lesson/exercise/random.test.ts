@@ -55,7 +55,14 @@ describe('random layouts', () => {
 /** The held measure closest to its limit lies so near beyond it that the plan calls it broken. */
 function isWithinLine(exercise: Exercise, { lights }: Layout, rule: string, value: number | undefined): boolean {
 	if (value === undefined) return false;
-	const height = exercise.empty.site.walls.find(({ front }) => front)!.height;
+	const fronts = exercise.empty.site.walls.filter(({ front }) => front);
+	const { height } = fronts[0]!;
+	// A front runs along: of each part the nearest point lies straight in or is its corner.
+	const offFront = (along: number, out: number): number[] =>
+		fronts.map(({ from, to }) => {
+			const past = Math.max(0, Math.min(from.x, to.x) - along, along - Math.max(from.x, to.x));
+			return Math.hypot(past, out - from.y);
+		});
 	const limits: Record<string, number[]> = {
 		'path.setback': [0.05, trade.path.low, trade.path.high],
 		'path.spacing': [trade.path.apart],
@@ -63,6 +70,6 @@ function isWithinLine(exercise: Exercise, { lights }: Layout, rule: string, valu
 		'water.clear': [trade.water],
 		'wall.setback': [height / 4, height / 3]
 	};
-	const values = rule === 'wall.setback' ? lights.map(({ out }) => Math.abs(out)) : [value];
+	const values = rule === 'wall.setback' ? lights.flatMap(({ along, out }) => offFront(along, out)) : [value];
 	return (limits[rule] ?? []).some((limit) => values.some((one) => Math.abs(one - limit) <= line + 1e-6));
 }
