@@ -1,6 +1,6 @@
 /** Workings at three depths, as blocks of lines, and blocks shared out over pages that a room can read. Pure. */
 import { rules } from '../domain/shared/rules';
-import { showWorking } from '../domain/shared/show-working';
+import { showWorking, type Shown } from '../domain/shared/show-working';
 import { sources } from '../domain/shared/sources';
 import { formatLength, type UnitSystem } from '../domain/shared/units';
 import type { Working } from '../domain/shared/working';
@@ -41,8 +41,7 @@ const sourceOf = (id: string): string => Object.values(sources).find((source) =>
 const titleOf = (id: string): string => Object.values(rules).find((rule) => rule.id === id)?.title ?? id;
 const plain = { level: 0, within: null, rule: null, expression: null, sum: null, inputs: [], source: null };
 
-const sumOf = (working: Working, units: UnitSystem): Block['sum'] => {
-	const { line, holds, result } = showWorking(working, units);
+const sumOf = (working: Working, { line, holds, result }: Shown, units: UnitSystem): Block['sum'] => {
 	const also = units === 'feet' && working.unit === 'm' ? formatLength(working.value, units) : null;
 	return { line, sign: holds ? '=' : 'comes near', result, also };
 };
@@ -50,7 +49,7 @@ const lineOf = (working: Working, units: UnitSystem, within: string | null = nul
 	...plain,
 	label: working.label,
 	within,
-	sum: sumOf(working, units)
+	sum: sumOf(working, showWorking(working, units), units)
 });
 function wholeOf(working: Working, units: UnitSystem, level: number, within: string | null): Block[] {
 	const shown = showWorking(working, units);
@@ -60,7 +59,7 @@ function wholeOf(working: Working, units: UnitSystem, level: number, within: str
 		within,
 		rule: working.rule,
 		expression: working.expression === shown.line ? null : working.expression,
-		sum: sumOf(working, units),
+		sum: sumOf(working, shown, units),
 		inputs: shown.inputs,
 		source: sourceOf(working.source)
 	};

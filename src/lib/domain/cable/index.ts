@@ -8,3 +8,20 @@ export { loadOf } from './loads';
 export { trenchLength } from './trench';
 export { spotsToTry, type SpotToTry, type TransformerAnswer } from './supply-spots-list';
 export { problemWords } from './words';
+export {
+	currentWorking,
+	dropWorking,
+	gapWorking,
+	lampWorking,
+	lightWorking,
+	loadWorking,
+	moreLampsWorking,
+	ohmsWorking,
+	roomWorking,
+	terminalWorking,
+	totalWorking,
+	voltsIn,
+	voltsWorking,
+	type Case,
+	type Names
+} from './figures';

@@ -7,7 +7,7 @@ import {
 	voltsWorking,
 	type Case,
 	type Names
-} from '../../cable/index-figures';
+} from '../../cable';
 import { loadOf, type Run } from '../../cable';
 import { loadAmps } from '../../circuit';
 import type { Fixture } from '../../placement';

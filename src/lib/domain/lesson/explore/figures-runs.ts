@@ -10,7 +10,7 @@ import {
 	totalWorking,
 	voltsIn,
 	type Case
-} from '../../cable/index-figures';
+} from '../../cable';
 import type { Plan } from '../../plan';
 import { capital } from '../../yard';
 import { given, later } from './figure';
