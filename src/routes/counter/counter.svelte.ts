@@ -5,6 +5,7 @@
 import { browser } from '$app/environment';
 import { untrack } from 'svelte';
 import type { Shelf, Solution } from '$lib/domain/kits/types';
+import { withLines } from '$lib/domain/kits';
 import type { Plan } from '$lib/domain/plan';
 import { quickYard, usualAnswers, type QuickAnswers, type QuickYard } from '$lib/domain/quick';
 import { Engine } from '$lib/state/engine.svelte';
@@ -15,7 +16,10 @@ import { readKept, written } from './kept';
 import type { Job, Work } from './work';
 
 /** The plan and what follows from it, all of one set of answers. */
-export type Result = Job & Work;
+export interface Result extends Job, Work {
+	/** What was searched: the customer's own lines, then the shelf's. */
+	stock: Shelf;
+}
 const key = 'duskwright/counter';
 const loadWords =
 	'The part that works out the plan did not load. What you picked is kept. Check the connection and reload.';
@@ -85,7 +89,7 @@ export class Counter {
 		this.isBegun = kept !== null;
 		this.ready = true;
 		this.#bench = new Bench((job, work) => {
-			if (work) this.#result = { ...job, ...work };
+			if (work) this.#result = { ...job, ...work, stock: withLines(job.shelf, work.own) };
 			else this.#failed = job;
 		});
 		this.#engine = new Engine(() => this.#quick.yard);

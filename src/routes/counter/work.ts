@@ -1,6 +1,6 @@
 /** What a plan needs, which of the shelf meets it, and what the customer has already: worked out in one go. */
-import { compareOwned, matchShelf, needsOf, withOwned } from '$lib/domain/kits';
-import type { Match, Needs, Owned, OwnedVerdict, Shelf } from '$lib/domain/kits/types';
+import { compareOwned, matchShelf, needsOf, ownLines, withLines } from '$lib/domain/kits';
+import type { Match, Needs, Owned, OwnedVerdict, Shelf, ShelfLine } from '$lib/domain/kits/types';
 import type { Plan } from '$lib/domain/plan';
 import type { QuickAnswers, QuickYard } from '$lib/domain/quick';
 
@@ -11,8 +11,8 @@ export interface Job {
 	shelf: Shelf;
 }
 export interface Work {
-	/** What was searched: the shelf, and before it what the customer can keep. */
-	stock: Shelf;
+	/** What the customer can keep: searched before the shelf's own lines, which need not come back from a worker. */
+	own: ShelfLine[];
 	needs: Needs;
 	match: Match;
 	owned: OwnedVerdict[];
@@ -25,8 +25,8 @@ export const ownedOf = ({ units, transformer, halogens, cable }: QuickAnswers): 
 });
 export function worked({ answers, quick, plan, shelf }: Job): Work {
 	const needs = needsOf(plan, quick.yard);
-	const own = ownedOf(answers);
-	const owned = compareOwned(needs, plan, own);
-	const stock = withOwned(shelf, own, owned, needs.units);
-	return { stock, needs, match: matchShelf(needs, stock), owned };
+	const has = ownedOf(answers);
+	const owned = compareOwned(needs, plan, has);
+	const own = ownLines(shelf, has, owned, needs.units);
+	return { own, needs, match: matchShelf(needs, withLines(shelf, own)), owned };
 }

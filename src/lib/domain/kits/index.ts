@@ -6,5 +6,5 @@ export { judge } from './judge';
 export { problemOf } from './problem';
 export { matchShelf } from './match';
 export { compareOwned } from './owned';
-export { withOwned } from './own-lines';
+export { ownLines, withLines } from './own-lines';
 export { cableLength, kindWords, money } from './words';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { makePlan } from '../plan';
 import { quickYard, usualAnswers } from '../quick';
 import { demoShelf } from '../../shelf';
-import { compareOwned, matchShelf, needsOf, withOwned } from '.';
+import { compareOwned, matchShelf, needsOf, ownLines, withLines } from '.';
 import { awg } from './shelf.testing';
 import type { Owned, Shelf } from './types';
 
@@ -11,7 +11,7 @@ const plan = makePlan(yard);
 const needs = needsOf(plan, yard);
 const stockWith = (owned: Partial<Owned>, shelf: Shelf = demoShelf): Shelf => {
 	const all = { transformer: null, halogens: null, cable: null, ...owned };
-	return withOwned(shelf, all, compareOwned(needs, plan, all), 'feet');
+	return withLines(shelf, ownLines(shelf, all, compareOwned(needs, plan, all), 'feet'));
 };
 const fixturesAlone: Shelf = {
 	...demoShelf,

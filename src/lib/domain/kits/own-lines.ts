@@ -11,15 +11,15 @@ function free(code: string, taken: ReadonlySet<string>): string {
 	return taken.has(code) ? free(`${code}+`, taken) : code;
 }
 /**
- * The shelf with what the customer can keep or use again before its own lines; the shelf itself where that is nothing. Halogen lamps are no part of it: what they are
- * is not known well enough to buy around them.
+ * What the customer can keep or use again, as lines that go before the shelf's own. Halogen lamps are no part of it: what they are is not known well
+ * enough to buy around them.
  */
-export function withOwned(
+export function ownLines(
 	shelf: Shelf,
 	{ transformer, cable }: Owned,
 	verdicts: readonly OwnedVerdict[],
 	units: UnitSystem
-): Shelf {
+): ShelfLine[] {
 	const serves = (what: OwnedVerdict['what']): boolean =>
 		verdicts.some((one) => one.what === what && one.verdict !== 'replace');
 	const taken = new Set(shelf.lines.map(({ code }) => code));
@@ -33,7 +33,7 @@ export function withOwned(
 		contents: { ...nothing, ...contents },
 		isOwned: true
 	});
-	const own = [
+	return [
 		...(transformer && serves('transformer')
 			? [
 					line('transformer', `Their own ${transformer.voltAmps} VA transformer`, {
@@ -49,5 +49,7 @@ export function withOwned(
 				]
 			: [])
 	];
-	return own.length > 0 ? { ...shelf, lines: [...own, ...shelf.lines] } : shelf;
 }
+/** The shelf with lines before its own; the shelf itself where there are none. */
+export const withLines = (shelf: Shelf, own: readonly ShelfLine[]): Shelf =>
+	own.length > 0 ? { ...shelf, lines: [...own, ...shelf.lines] } : shelf;

@@ -1,13 +1,5 @@
 /** Figures of the lights: why they stand there, and what the circuit gives them. */
-import {
-	dropWorking,
-	lampWorking,
-	lightWorking,
-	voltsIn,
-	voltsWorking,
-	type Case,
-	type Names
-} from '../../cable';
+import { dropWorking, lampWorking, lightWorking, voltsIn, voltsWorking, type Case, type Names } from '../../cable';
 import { loadOf, type Run } from '../../cable';
 import { loadAmps } from '../../circuit';
 import type { Fixture } from '../../placement';
